@@ -1,0 +1,52 @@
+import ts from "typescript-eslint";
+
+const host = ["Office", "Excel", "OfficeExtension", "CustomFunctions", "OfficeRuntime"];
+const outside = ["window", "document", "globalThis", "self", "fetch", "process", "console", "setTimeout", "setInterval", "Intl", "performance"];
+const noDefault = { selector: "ExportDefaultDeclaration", message: "named exports only" };
+const strictRules = ts.configs.strictTypeChecked;
+
+/** One rule each; test/house/nets.test.ts plants a violation of every one. */
+export default [
+  { ignores: ["node_modules/", "dist/", "build/", "coverage/", ".cache/", "**/*.js", "**/*.cjs", "**/*.mjs"] },
+  ...strictRules.map((c) => ({ ...c, files: ["src/**/*.ts", "functions/**/*.ts", "taskpane/**/*.ts"] })),
+  { files: ["**/*.ts"], languageOptions: { parser: ts.parser } },
+  {
+    files: ["src/**/*.ts", "functions/**/*.ts", "taskpane/**/*.ts"],
+    languageOptions: { parserOptions: { project: ["src/tsconfig.json", "functions/tsconfig.json", "taskpane/tsconfig.json"], tsconfigRootDir: import.meta.dirname } },
+    rules: {
+      "no-restricted-syntax": ["error", noDefault],
+      "no-eval": "error",
+      "max-lines": ["error", { max: 250, skipBlankLines: true, skipComments: true }],
+      "max-lines-per-function": ["error", { max: 40, skipBlankLines: true, skipComments: true }],
+      complexity: ["error", 12],
+      "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
+      "@typescript-eslint/no-non-null-assertion": "off",
+      "@typescript-eslint/no-unnecessary-condition": "off",
+    },
+  },
+  {
+    files: ["src/**/*.ts"],
+    rules: {
+      "no-restricted-imports": ["error", { patterns: [{ regex: "^(?!\\.{1,2}/)|/(functions|taskpane|test)/", message: "src imports src only" }] }],
+      "no-restricted-globals": ["error", ...host, ...outside, "Date"],
+      "no-restricted-properties": ["error", { object: "Math", property: "random", message: "the core has no randomness" }],
+      "no-restricted-syntax": [
+        "error",
+        noDefault,
+        { selector: "ThrowStatement > NewExpression[callee.name!='InputError']", message: "the core throws only InputError" },
+        { selector: "ImportExpression", message: "no dynamic import in the core" },
+        { selector: "VariableDeclaration[declare=true]", message: "no ambient globals in the core" },
+        { selector: "Program > VariableDeclaration[kind!='const']", message: "no module-level state in the core" },
+        { selector: "Program > ExportNamedDeclaration > VariableDeclaration[kind!='const']", message: "no module-level state in the core" },
+      ],
+      "max-lines": ["error", { max: 150, skipBlankLines: true, skipComments: true }],
+    },
+  },
+  { files: ["src/data/**/*.ts"], rules: { "max-lines": "off" } },
+  { files: ["functions/**/*.ts"], ignores: ["functions/host.ts"], rules: { "no-restricted-globals": ["error", ...host, "document", "window", "Date"] } },
+  { files: ["taskpane/**/*.ts"], ignores: ["taskpane/office.ts"], rules: { "no-restricted-globals": ["error", ...host] } },
+  {
+    files: ["taskpane/**/*.ts"],
+    rules: { "no-restricted-properties": ["error", { property: "innerHTML", message: "textContent only" }, { property: "outerHTML", message: "textContent only" }, { property: "insertAdjacentHTML", message: "textContent only" }, { object: "document", property: "write", message: "textContent only" }] },
+  },
+];

@@ -1,0 +1,29 @@
+import type { Quantity } from "./quantities";
+
+/** "invalid": an input is wrong (#VALUE!). "none": nothing was found, or no answer exists (#N/A). */
+export type Reason = "invalid" | "none";
+
+/** A number in the core's unit with the quantity it is, so that a sentence can be written in the caller's units. */
+export interface Measured {
+  readonly number: number;
+  readonly quantity: Quantity;
+}
+
+export type Fact = Measured | string;
+
+/**
+ * A refusal, as data. `problem` is a template: `{parameter}` stands for the argument's name, any other `{name}` for
+ * the fact of that name. Without `{parameter}` the sentence begins with the argument's name and a colon; an empty
+ * parameter means that the whole cut, and not one argument, is refused. functions/sentence.ts makes the sentence.
+ */
+export class InputError extends Error {
+  constructor(
+    readonly reason: Reason,
+    readonly parameter: string,
+    readonly problem: string,
+    readonly facts: Readonly<Record<string, Fact>> = {},
+  ) {
+    super(`${parameter}: ${problem}`);
+    this.name = "InputError";
+  }
+}
