@@ -1,0 +1,124 @@
+import { cutCheck } from "../../src/cutting/cutCheck";
+import { cutData } from "../../src/cutting/cutData";
+import { cutRate } from "../../src/cutting/cutRate";
+import { pitchToOrder } from "../../src/cutting/pitchToOrder";
+import { teeth } from "../../src/cutting/teeth";
+import { contactRows } from "../../src/section/contactRows";
+import { number } from "../arguments";
+import { column, each, entry, one, orElse } from "../entry";
+import { blades, materials, oneSection, optionalPitches, pitches, sections } from "./parameters";
+
+const model = "own model: group table and limits, each constant with its mark in docs/sources.md";
+
+export const cutting = [
+  entry({
+    name: "CUTRATE",
+    subject: "Cutting",
+    help: "Predicted removal rate of a cut, nominal: about 80 % of cuts fall between rate low and rate high of CUTDATA.",
+    examples: ['SAW.CUTRATE("round 7", "17-4PH", "bi-metal")', 'SAW.CUTRATE("W12x50", "A992", "bi-metal")'],
+    source: model,
+    asks: ["how fast can it cut", "removal rate", "square inches per minute"],
+    params: { section: sections(), material: materials(), blade: blades(), pitch: optionalPitches() },
+    takes: { settings: "optional", saw: true, units: true },
+    result: { form: "cell", as: "areaRate", help: "removal rate, nominal" },
+    run: cutRate,
+  }),
+  entry({
+    name: "PITCH",
+    subject: "Cutting",
+    help: "Tooth pitch to order for a cut, as text such as 3/4; only pitches in stock when the shop block names them.",
+    examples: ['SAW.PITCH("round 7", "4140", "bi-metal")', 'SAW.PITCH("tube 6x0.5", "A36", "bi-metal")'],
+    source: model,
+    asks: ["which blade", "which pitch", "how many teeth per inch"],
+    params: { section: sections(), material: materials(), blade: blades() },
+    takes: { settings: "optional", saw: true, units: true },
+    result: { form: "cell", as: "text", help: "teeth per inch, as the blade is ordered" },
+    run: pitchToOrder,
+  }),
+  entry({
+    name: "TEETH",
+    subject: "Cutting",
+    help: "Teeth in the cut for a size and a pitch: on the mean width, most, and fewest in one lasting contact.",
+    examples: ['SAW.TEETH("round 7", "2/3")', 'SAW.TEETH("tube 6x0.5", "6/10", "all")'],
+    source: "teeth = contact / pitch: German vocational tables book, sawing page (read)",
+    asks: ["how many teeth are in the cut", "three teeth rule"],
+    params: { section: sections(), pitch: pitches() },
+    takes: { show: "optional", units: true },
+    result: { form: "row", main: "mean", columns: { mean: column("count", "on the mean width"), most: column("count", "on the widest contact"), fewest: column("count", "in the thinnest lasting contact, at the coarse end of the pitch") } },
+    run: teeth,
+  }),
+  entry({
+    name: "CUTDATA",
+    subject: "Cutting",
+    help: "The running sheet of one cut: pitch, band speed, chip, feed, rate low to high, power, limit, what to change first.",
+    examples: ['SAW.CUTDATA("round 7", "17-4PH", "bi-metal", "card")', 'SAW.CUTDATA("round 4", "A36", "carbide", "band speed")'],
+    source: model,
+    asks: ["what band speed", "which settings", "what limits the cut", "how sure is it", "feet per minute"],
+    params: { section: sections(), material: materials(), blade: blades(), pitch: optionalPitches() },
+    takes: { show: "required", settings: "optional", saw: true, units: true },
+    result: {
+      form: "row",
+      main: undefined,
+      columns: {
+        pitch: column("text", "teeth per inch"),
+        teeth: column("count", "in the cut, on the mean width"),
+        bandSpeed: column("bandSpeed", "to set"),
+        chipThickness: column("chip", "mean over the cut"),
+        feed: column("feed", "mean over the way down"),
+        rate: column("areaRate", "nominal, not a promise"),
+        rateLow: column("areaRate", "about 80 % of cuts fall between low and high"),
+        rateHigh: column("areaRate", "about 80 % of cuts fall between low and high"),
+        powerAtBand: column("power", "greatest on the way down"),
+        powerAtMotor: column("power", "through the drive, with the idle band"),
+        feedForce: column("force", "greatest on the way down"),
+        gulletFill: column("share", "fullest gullet, share of its room"),
+        limit: column("text", "what holds the cut back"),
+        minutes: column("minutes", "cutting only, nominal"),
+        minutesLow: column("minutes", "at the high rate"),
+        minutesHigh: column("minutes", "at the low rate"),
+        breakIn: column("text", "for a new blade"),
+        bandWidth: column("size", "of the band, yours or the usual one"),
+        notes: column("text", "what a careful sawyer would add"),
+        changeFirst: column("text", "to cut faster"),
+        cautions: column("text", "reminders; the machine's manual comes first"),
+      },
+    },
+    run: cutData,
+  }),
+  entry({
+    name: "CUTCHECK",
+    subject: "Cutting",
+    help: "Judges a cut as it runs now from pitch, band speed and minutes: what to change first, and the figures behind it.",
+    examples: ['SAW.CUTCHECK("round 7", "17-4PH", "bi-metal", "2/3", 95, 30)', 'SAW.CUTCHECK("round 4", "A36", "bi-metal", "8/12", 270, 1.5, , , "all")'],
+    source: model,
+    asks: ["is this cut running right", "what should I change", "why are teeth breaking"],
+    params: { section: sections(), material: materials(), blade: blades(), pitch: pitches(), bandSpeed: each(number("bandSpeed"), "band speed as set"), minutes: each(number("minutes"), "minutes of cutting, without handling") },
+    takes: { show: "optional", settings: "optional", saw: true, units: true },
+    result: {
+      form: "row",
+      main: "verdict",
+      columns: {
+        verdict: column("text", "what to change first"),
+        rate: column("areaRate", "as it runs"),
+        chipThickness: column("chip", "mean over the cut"),
+        teeth: column("count", "in the cut, on the mean width"),
+        gulletFill: column("share", "fullest gullet, share of its room"),
+        speedAgainstGroup: column("ratio", "band speed / the group's nominal one"),
+        cautions: column("text", "reminders; the machine's manual comes first"),
+      },
+    },
+    run: cutCheck,
+  }),
+  entry({
+    name: "CONTACT",
+    subject: "Cutting",
+    help: "What the band meets on its way down: depth, engaged width, longest single contact, as rows to chart.",
+    examples: ['SAW.CONTACT("tube 6x0.5 in", 6)'],
+    source: "geometry of the outline, as it lies in the vice",
+    asks: ["engaged width along the cut", "chart the cut", "where is the cut widest"],
+    params: { section: oneSection(), steps: orElse(one(number("count", { least: 2, most: 1000, whole: true }), "number of equal steps down the work, 2 to 1000; default 40"), 40) },
+    takes: { units: true },
+    result: { form: "table", columns: { depth: column("size", "below the top of the work"), width: column("size", "total contact"), longest: column("size", "longest single contact") } },
+    run: contactRows,
+  }),
+];

@@ -1,0 +1,9 @@
+import type { Entry } from "../entry";
+import { cutting } from "./cutting";
+import { money } from "./money";
+import { section } from "./section";
+import { time } from "./time";
+import { whole } from "./whole";
+
+/** Every worksheet function, in the order of the docs. Names and the order of arguments are a file format. */
+export const catalogue: readonly Entry[] = [...cutting, ...time, ...money, ...section, ...whole];

@@ -1,0 +1,94 @@
+import { materialData } from "../../src/material/materialData";
+import { pieceMass } from "../../src/section/pieceMass";
+import { sectionArea } from "../../src/section/sectionArea";
+import { sectionData } from "../../src/section/sectionData";
+import { length, matchedMaterial } from "../arguments";
+import { column, each, entry } from "../entry";
+import { materials, sections } from "./parameters";
+
+const subject = "Section, material, description";
+const geometry = "geometry of the nominal outline; tables: ASTM A6/A6M, EN 10365, EN 10056-1, ASME B36.10M";
+
+export const section = [
+  entry({
+    name: "AREA",
+    subject,
+    help: "Cut area of a size, the whole stack of a bundle, a mitre included.",
+    examples: ['SAW.AREA("round 7")', 'SAW.AREA("round 2 bundle 3x4 mitre 30")'],
+    source: geometry,
+    asks: ["how big is the cut", "cross-section", "area of a bar"],
+    params: { section: sections() },
+    takes: { units: true },
+    result: { form: "cell", as: "area", help: "cut area" },
+    run: sectionArea,
+  }),
+  entry({
+    name: "SECTION",
+    subject,
+    help: "What the band meets of a size as it lies: height, mean and greatest width, longest contact, how it was read.",
+    examples: ['SAW.SECTION("W12x50", "mean width")', 'SAW.SECTION("tube 6x0.5", "card")'],
+    source: geometry,
+    asks: ["how was my size read", "width of cut", "height of a beam on the saw"],
+    params: { section: sections() },
+    takes: { show: "required", units: true },
+    result: {
+      form: "row",
+      main: undefined,
+      columns: {
+        area: column("area", "the whole stack, a mitre included"),
+        height: column("size", "way of the band through the work"),
+        meanWidth: column("size", "area / height"),
+        greatestWidth: column("size", "most total contact at one depth"),
+        longestContact: column("size", "longest single contact"),
+        thinnest: column("size", "thinnest lasting contact: a fifth of the way has a shorter one"),
+        read: column("text", "how the size was read, what was assumed"),
+      },
+    },
+    run: sectionData,
+  }),
+  entry({
+    name: "MASS",
+    subject,
+    help: "Mass of one piece of a size, length and grade; a bundle gives the mass of one of its bars.",
+    examples: ['SAW.MASS("round 7", "12 in", "17-4PH")', 'SAW.MASS("W12x50", "20 ft", "A992")'],
+    source: "area × length × density; density: see MATERIAL",
+    asks: ["how heavy is a piece", "weight of a bar"],
+    params: { section: sections(), length: each(length(), 'length of the piece, or text such as "20 ft" or "8\'-6"'), material: materials() },
+    takes: { units: true },
+    result: { form: "cell", as: "mass", help: "mass of one piece, square cut" },
+    run: pieceMass,
+  }),
+  entry({
+    name: "MATERIAL",
+    subject,
+    help: "What is known of a grade: cutting group, density, hardness, machinability, hazards, sources and how sure each is.",
+    examples: ['SAW.MATERIAL("1.4301", "group")', 'SAW.MATERIAL("17-4PH", "card")'],
+    source: "the material table: each value with its source and mark, shown on the card",
+    asks: ["which steel is this", "density of a grade", "is it dangerous to saw", "cutting group"],
+    params: { material: each(matchedMaterial, 'any designation of the grade, such as "304", "4140" or "1.4301"') },
+    takes: { show: "required", settings: "optional", units: true },
+    result: {
+      form: "row",
+      main: undefined,
+      columns: {
+        readAs: column("text", "the designation that matched, what was assumed"),
+        name: column("text", "and usual stock"),
+        group: column("text", "cutting group"),
+        letter: column("text", "ISO 513"),
+        condition: column("text", "for which the values hold"),
+        density: column("density", "see sure"),
+        hardnessLow: column("hardness", "see sure"),
+        hardnessHigh: column("hardness", "see sure"),
+        tensile: column("stress", "typical"),
+        machinability: column("ratio", "percent of the basis; for information only"),
+        machinabilityBasis: column("text", "never compare two bases"),
+        designations: column("text", "that find this grade"),
+        hazards: column("text", "reminders, not a safety data sheet"),
+        cautions: column("text", "the machine's manual comes first"),
+        sources: column("text", "of each value"),
+        sure: column("text", "how sure each value is"),
+      },
+    },
+    run: materialData,
+  }),
+];

@@ -1,0 +1,145 @@
+import type { InputError } from "../src/errors";
+import type { Text } from "../src/phrase";
+import type { Quantity, Units } from "../src/quantities";
+import type { Shop } from "../src/shop/shop";
+import type { Cell } from "./cell";
+import type { Memo } from "./memo";
+
+/** What a kind may know of the call while it reads a cell. */
+export interface Reading {
+  readonly units: Units;
+  readonly memo: Memo;
+  readonly shop: Shop | undefined;
+}
+
+/** Reads the cells of one item, `width` neighbours in one row starting at `at`. Checks shape and range, converts once. */
+export interface Kind<T> {
+  readonly name: string;
+  readonly width: number;
+  /** 0 is a value of its own here, not a blank cell. */
+  readonly zeroIsValue: boolean;
+  /** What the docs and the argument's help say of unit and range. */
+  readonly says: (units: Units) => string;
+  /** The words accepted, where there is a fixed list. */
+  readonly choices?: readonly string[];
+  readonly read: (cells: readonly Cell[], at: number, reading: Reading, parameter: string) => T;
+}
+
+type Missing<T> = "refuse" | { readonly is: T };
+
+/** One argument. `varies`: may be a range, one item per result. `list`: the whole range is the one value. */
+export interface Param<T, Varies extends boolean = boolean> {
+  readonly kind: Kind<T & {}>;
+  readonly varies: Varies;
+  readonly list: boolean;
+  readonly help: string;
+  readonly missing: Missing<T>;
+  /** Label of the shop block that gives the value when the argument does not. */
+  readonly block: keyof Shop | undefined;
+}
+
+const param = <T, V extends boolean>(kind: Kind<T & {}>, varies: V, help: string): Param<T & {}, V> => ({ kind, varies, list: false, help, missing: "refuse", block: undefined });
+
+/** An argument that may be a range, one item per row. */
+export const each = <T>(kind: Kind<T & {}>, help: string): Param<T & {}, true> => param(kind, true, help);
+/** An argument of one item for the whole call. */
+export const one = <T>(kind: Kind<T & {}>, help: string): Param<T & {}, false> => param(kind, false, help);
+/** A whole range read as one argument: lists of one call are equally long, rows blank in all of them are dropped. */
+export const list = <T>(kind: Kind<T & {}>, help: string): Param<readonly (T & {})[], false> => ({ kind: kind as unknown as Kind<readonly (T & {})[]>, varies: false, list: true, help, missing: "refuse", block: undefined });
+/** May be left out; the core function then gets undefined. */
+export const optional = <T, V extends boolean>(p: Param<T & {}, V>): Param<T | undefined, V> => ({ ...p, missing: { is: undefined } });
+/** May be left out; the core function then gets `is`. Where `is` is not 0, 0 must be out of the kind's range. */
+export const orElse = <T, V extends boolean>(p: Param<T & {}, V>, is: NoInfer<T & {}>): Param<T & {}, V> => ({ ...p, missing: { is } });
+/** When the argument is not given, the shop block's value is taken before the default. */
+export const fromBlock = <T, V extends boolean>(p: Param<T, V>, block: keyof Shop): Param<T, V> => ({ ...p, block });
+
+/** What a result is: a number of a quantity, or text. */
+export type Out = Quantity | "text";
+
+export interface Column<O extends Out = Out> {
+  readonly as: O;
+  readonly help: string;
+}
+
+export const column = <O extends Out>(as: O, help: string): Column<O> => ({ as, help });
+
+type Columns = Readonly<Record<string, Column>>;
+
+/** A cell per item; a row of named columns per item, of which `show` picks; or a table, alone in its spill. */
+export type Result =
+  | { readonly form: "cell"; readonly as: Out; readonly help: string }
+  | { readonly form: "row"; readonly columns: Columns; readonly main: string | undefined }
+  | { readonly form: "table"; readonly columns: Columns };
+
+type Value<O> = O extends "text" ? Text : number;
+type Line<C> = { readonly [K in keyof C]: C[K] extends Column<infer O> ? Value<O> | InputError : never };
+
+export type Returned<R> = R extends { form: "cell"; as: infer O } ? Value<O> : R extends { form: "row"; columns: infer C } ? Line<C> : R extends { form: "table"; columns: infer C } ? readonly Line<C>[] : never;
+
+export type Take = "optional" | "required";
+
+/** The arguments that bind itself reads. */
+export interface Takes {
+  readonly show?: Take;
+  readonly settings?: Take;
+  readonly saw?: boolean;
+  readonly units?: boolean;
+}
+
+export interface Entry {
+  readonly name: string;
+  /** The subject, and so the page of the docs, this function belongs to. */
+  readonly subject: string;
+  readonly help: string;
+  /** A call that runs as it stands, without "=". The first one is shown first. */
+  readonly examples: readonly [string, ...string[]];
+  readonly source: string;
+  /** What people ask when they look for this function. */
+  readonly asks: readonly string[];
+  readonly params: Readonly<Record<string, Param<unknown>>>;
+  readonly takes: Takes;
+  readonly result: Result;
+  readonly run: (input: never) => unknown;
+}
+
+/** A core function that reads the shop block takes it as `shop`: it is not a parameter, so the entry must take settings. */
+type NeedsSettings<I> = "shop" extends keyof I ? Takes & { readonly settings: Take } : Takes;
+type NeedsShow<R> = R extends { form: "row"; main: undefined } ? { readonly show: "required" } : R extends { form: "row" } ? { readonly show: "optional" } : { readonly show?: never };
+
+/**
+ * The compiler holds: parameters are exactly the core function's inputs; results are what it returns; a table takes no
+ * ranges of items; a function that reads the shop block takes settings; a row without a main column requires show.
+ */
+export const entry = <I extends object, const R extends Result>(e: {
+  readonly name: string;
+  readonly subject: string;
+  readonly help: string;
+  readonly examples: readonly [string, ...string[]];
+  readonly source: string;
+  readonly asks: readonly string[];
+  readonly run: (input: I) => Returned<R>;
+  readonly result: R;
+  readonly takes: NoInfer<NeedsSettings<I> & NeedsShow<R>>;
+  readonly params: NoInfer<{ readonly [K in Exclude<keyof I, "shop">]-?: Param<I[K], R["form"] extends "table" ? false : boolean> }>;
+}): Entry => e;
+
+/** The place of every argument in the worksheet's order: required ones first, then what bind reads, optional ones between. */
+export type Slot = { readonly role: "param"; readonly name: string; readonly param: Param<unknown> } | { readonly role: "settings" | "saw" | "show" | "units"; readonly name: string; readonly required: boolean };
+
+export function slots(e: Entry): readonly Slot[] {
+  const all = Object.entries(e.params).map(([name, param]) => ({ role: "param" as const, name, param }));
+  const bound = (role: "settings" | "saw" | "show" | "units", required: boolean): Slot => ({ role, name: role, required });
+  const { show, settings, saw, units } = e.takes;
+  return [
+    ...all.filter((s) => s.param.missing === "refuse"),
+    ...(show === "required" ? [bound("show", true)] : []),
+    ...(settings === "required" ? [bound("settings", true)] : []),
+    ...all.filter((s) => s.param.missing !== "refuse"),
+    ...(settings === "optional" ? [bound("settings", false)] : []),
+    ...(saw === true ? [bound("saw", false)] : []),
+    ...(show === "optional" ? [bound("show", false)] : []),
+    ...(units === true ? [bound("units", false)] : []),
+  ];
+}
+
+export const isRequired = (slot: Slot): boolean => (slot.role === "param" ? slot.param.missing === "refuse" : slot.required);

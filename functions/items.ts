@@ -1,0 +1,68 @@
+import { InputError } from "../src/errors";
+import { CellError, isBlank, type Cell } from "./cell";
+import type { Reading } from "./entry";
+import type { Laid } from "./layout";
+import { errorIn } from "./refusal";
+import { words } from "./words";
+
+const emptyText = ({ param: { kind, block } }: Laid): string => {
+  if (block !== undefined) return "{parameter} is empty or 0, and the shop block does not give it";
+  if (kind.name === "section") return '{parameter} is empty or 0. A size without quotes, such as W12, is a cell\'s address: put it in quotes, "W12x50"';
+  return kind.zeroIsValue ? "{parameter} is empty" : "{parameter} is empty or 0";
+};
+
+/** Whether the cells of one item hold nothing; an error among them goes out. */
+function isBlankItem(line: readonly Cell[], at: number, { param: { kind }, name }: Laid): boolean {
+  let blank = true;
+  for (let i = at; i < at + kind.width; i += 1) {
+    const cell = line[i]!;
+    if (cell instanceof CellError) throw errorIn(cell, name);
+    if (!isBlank(cell, kind.zeroIsValue)) blank = false;
+  }
+  return blank;
+}
+
+/** Reads one item of one argument: the argument itself, else the shop block, else the default. */
+export function readItem(laid: Laid, row: number, column: number, reading: Reading): unknown {
+  const { name, param, cells, rows, columns } = laid;
+  if (cells !== null) {
+    const line = cells[rows === 1 ? 0 : row]!;
+    const at = columns === 1 ? 0 : column * param.kind.width;
+    if (!isBlankItem(line, at, laid)) return param.kind.read(line, at, reading, name);
+  }
+  const fed = param.block === undefined ? undefined : reading.shop?.[param.block];
+  if (fed !== undefined) return fed;
+  if (param.missing === "refuse") throw new InputError("invalid", name, emptyText(laid));
+  return param.missing.is;
+}
+
+/** A list may stand in a column or, where an item is one cell, in a row. */
+const listLines = ({ cells, param }: Laid): readonly (readonly Cell[])[] => (cells === null ? [] : cells.length === 1 && param.kind.width === 1 ? cells[0]!.map((c) => [c]) : cells);
+const isBlankLine = (line: readonly Cell[]): boolean => line.every((c) => isBlank(c, false));
+
+/** The rows that the lists of a call share, without those blank in every one. */
+export function keptRows(lists: readonly Laid[]): readonly number[] {
+  const given = lists.filter((a) => a.cells !== null).map((a) => ({ name: a.name, lines: listLines(a) }));
+  const [first] = given;
+  if (first === undefined) return [];
+  const count = first.lines.length;
+  const other = given.find((a) => a.lines.length !== count);
+  if (other !== undefined) throw new InputError("invalid", other.name, `{parameter} has ${other.lines.length} rows, {other} ${count}: lists must be equally long`, { other: words(first.name) });
+  const rows = Array.from({ length: count }, (_, row) => row).filter((row) => !given.every((a) => isBlankLine(a.lines[row]!)));
+  if (rows.length === 0) throw new InputError("invalid", first.name, "{parameter} is empty or 0");
+  return rows;
+}
+
+/** Reads a whole range as one list. */
+export function readList(laid: Laid, kept: readonly number[], reading: Reading): unknown {
+  const { name, param, cells } = laid;
+  if (cells === null) {
+    if (param.missing === "refuse") throw new InputError("invalid", name, emptyText(laid));
+    return param.missing.is;
+  }
+  const lines = listLines(laid);
+  return kept.map((row) => {
+    if (isBlankItem(lines[row]!, 0, laid)) throw new InputError("invalid", name, `{parameter}: row ${row + 1} is empty or 0`);
+    return param.kind.read(lines[row]!, 0, reading, name);
+  });
+}

@@ -1,0 +1,4 @@
+import { catalogue } from "./catalogue";
+import { register } from "./host";
+
+register(catalogue);

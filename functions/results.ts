@@ -1,0 +1,50 @@
+import { InputError } from "../src/errors";
+import type { Text } from "../src/phrase";
+import { quantities, type Units } from "../src/quantities";
+import { CellError, type Cell } from "./cell";
+import type { Out, Result } from "./entry";
+import { refusalCell, type Read } from "./refusal";
+import { printText } from "./sentence";
+import { words } from "./words";
+
+type Line = Readonly<Record<string, unknown>>;
+type Rows = Extract<Result, { readonly columns: unknown }>;
+
+const notFinite = new CellError("#NUM!", "the result is not a number that a cell can hold");
+
+const toCell = (value: unknown, as: Out, units: Units): Cell => {
+  if (value instanceof InputError) return refusalCell(value, units);
+  if (as === "text") return printText(value as Text, units);
+  const printed = (value as number) / quantities[as][units].factor;
+  return Number.isFinite(printed) ? printed : notFinite;
+};
+
+/** A result that is read and printed, not calculated with: four significant digits, large numbers whole. */
+const rounded = (x: number): number => (Math.abs(x) >= 10_000 ? Math.round(x) : Number(x.toPrecision(4)));
+
+/** The results of one item, a cell per column shown; a refused item fills its whole width, so no array is jagged. */
+export function itemCells(result: Result, read: Read, shown: readonly string[], units: Units): readonly Cell[] {
+  if ("refusal" in read) {
+    const cell = refusalCell(read.refusal, units);
+    return shown.map(() => cell);
+  }
+  if (result.form === "cell") return [toCell(read.value, result.as, units)];
+  return shown.map((name) => toCell((read.value as Line)[name], result.columns[name]!.as, units));
+}
+
+/** One item as a card: label, value, unit, note below each other. */
+export function cardCells({ columns }: Rows, read: Read, units: Units): Cell[][] {
+  if ("refusal" in read) return [[refusalCell(read.refusal, units)]];
+  return Object.entries(columns).map(([name, { as, help }]) => {
+    const cell = toCell((read.value as Line)[name], as, units);
+    const unit = as === "text" ? "" : quantities[as][units].unit;
+    return cell instanceof CellError ? [words(name), "-", "", cell.text] : [words(name), typeof cell === "number" ? rounded(cell) : cell, unit, help];
+  });
+}
+
+/** A table with its heading row. */
+export function tableCells({ columns }: Rows, read: Read, units: Units): Cell[][] {
+  if ("refusal" in read) return [[refusalCell(read.refusal, units)]];
+  const names = Object.keys(columns);
+  return [names.map(words), ...(read.value as readonly Line[]).map((line) => names.map((name) => toCell(line[name], columns[name]!.as, units)))];
+}

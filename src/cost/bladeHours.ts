@@ -1,0 +1,11 @@
+import type { Blade } from "./blade";
+
+/**
+ * Saw hours that one unit of area takes, H = 1/(60·rate) + change/(60·life): cutting and changing the blade.
+ * @param input blade life [area], rate [area/min]; change [min]
+ * @returns H [h/area]
+ * @source tool-change time × cutting time / life: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7
+ */
+export function bladeHours({ blade, change }: { readonly blade: Pick<Blade, "life" | "rate">; readonly change: number }): number {
+  return 1 / (60 * blade.rate) + change / (60 * blade.life);
+}

@@ -1,0 +1,55 @@
+/** What an order line takes, and what it costs per unit; times in minutes, sizes in mm and mm². */
+export interface LineWork {
+  /** Cuts of the whole stack, trim cuts included; each takes a full cycle. */
+  readonly cycles: number;
+  readonly cutMinutes: number;
+  readonly handlingMinutes: number;
+  readonly loads: number;
+  readonly loadMinutes: number;
+  readonly setupMinutes: number;
+  /** Area that the blade cuts in the line. */
+  readonly area: number;
+  readonly price: number;
+  readonly life: number;
+  readonly changeMinutes: number;
+  /** Minutes that a new blade loses to break-in. */
+  readonly breakInMinutes: number;
+  /** Volume of bar turned into chips, and of ends lost [mm³]. */
+  readonly kerfVolume: number;
+  readonly endsVolume: number;
+  /** What a volume of bar costs, less its scrap price [money/mm³]. */
+  readonly materialValue: number;
+  readonly hourlyCost: number;
+  /** Share of the paid time that the saw can run [-]. */
+  readonly availability: number;
+}
+
+export interface LineCost {
+  readonly cost: number;
+  readonly minutes: number;
+  readonly time: number;
+  readonly blade: number;
+  readonly kerf: number;
+  readonly ends: number;
+  readonly setUp: number;
+}
+
+/**
+ * Cost of an order line by what drives it: order (set-up), bar load (loads·load minutes), cut (cycles·(cut + handling
+ * minutes)), area (price·area/life; change and break-in minutes·area/life), and bar lost (volume·value). A minute costs
+ * hourly cost / (60·availability).
+ * @param work counts [-], minutes [min], area and life [mm²], price [money], volumes [mm³], hourlyCost [money/h]
+ * @returns cost and its parts time, blade, kerf, ends, setUp [money]; minutes of the saw, set-up included [min]
+ * @source common practice; change minutes·area/life: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7
+ */
+export function lineCost(work: LineWork): LineCost {
+  const perMinute = work.hourlyCost / (60 * work.availability);
+  const blades = work.area / work.life;
+  const sawing = work.cycles * (work.cutMinutes + work.handlingMinutes) + work.loads * work.loadMinutes + blades * (work.changeMinutes + work.breakInMinutes);
+  const time = perMinute * sawing;
+  const setUp = perMinute * work.setupMinutes;
+  const blade = work.price * blades;
+  const kerf = work.kerfVolume * work.materialValue;
+  const ends = work.endsVolume * work.materialValue;
+  return { cost: time + blade + kerf + ends + setUp, minutes: sawing + work.setupMinutes, time, blade, kerf, ends, setUp };
+}

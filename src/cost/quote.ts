@@ -1,0 +1,104 @@
+import type { BladeClass } from "../cutting/bladeClass";
+import { InputError } from "../errors";
+import type { Material } from "../material/material";
+import type { Text } from "../phrase";
+import type { Shape } from "../section/shape";
+import type { Shop } from "../shop/shop";
+import { quoteLine, type QuotedLine, type QuoteWork } from "./quoteLine";
+
+interface QuoteInput {
+  readonly item: Shape;
+  readonly blade: BladeClass | "cheapest";
+  readonly quantity: number;
+  readonly material: Material | undefined;
+  readonly length: number | undefined;
+  readonly shop: Shop;
+}
+
+type Chosen = QuotedLine & { readonly blade: BladeClass };
+
+/** A class that cannot make this cut is out; a class that the shop block does not price refuses the line. */
+function tryClass(work: Omit<QuoteWork, "blade">, blade: BladeClass): Chosen | InputError {
+  try {
+    return { ...quoteLine({ ...work, blade }), blade };
+  } catch (refusal) {
+    if (refusal instanceof InputError && refusal.reason === "none") return refusal;
+    throw refusal;
+  }
+}
+
+function cheapest(work: Omit<QuoteWork, "blade">): Chosen {
+  const [biMetal, carbide] = [tryClass(work, "bi-metal"), tryClass(work, "carbide")];
+  if (carbide instanceof InputError) {
+    if (biMetal instanceof InputError) throw biMetal;
+    return biMetal;
+  }
+  return biMetal instanceof InputError || carbide.parts.cost < biMetal.parts.cost ? carbide : biMetal;
+}
+
+const given = <T>(value: T | undefined, parameter: string): T => {
+  if (value === undefined) throw new InputError("invalid", parameter, "{parameter} is empty or 0");
+  return value;
+};
+
+/** The results of QUOTE by their names in the worksheet. */
+export interface Quote {
+  readonly priceLine: number;
+  readonly priceEach: number;
+  readonly costEach: number;
+  readonly minutes: number;
+  readonly minutesLow: number;
+  readonly minutesHigh: number;
+  readonly pitch: Text;
+  readonly rate: number;
+  readonly cuts: number;
+  readonly bars: number;
+  readonly remnant: number;
+  readonly mass: number;
+  readonly timeCost: number;
+  readonly bladeCost: number;
+  readonly kerfCost: number;
+  readonly endsCost: number;
+  readonly "set-up": number;
+  readonly minimumApplied: Text;
+  readonly size: Text;
+  readonly material: Text;
+  readonly blade: Text;
+}
+
+/**
+ * One order line priced: quoteLine with the blade named, or with the class of lower cost for "cheapest".
+ * @param input item, a size; blade class or "cheapest"; quantity of pieces; material; length of a piece [mm]; shop
+ * @returns prices and costs [money], minutes of the whole line [min], rate [mm²/min], remnant [mm], mass of all pieces [kg], counts [-], texts [text]
+ * @throws InputError "invalid": material or length not given; as quoteLine
+ * @source see quoteLine
+ */
+export function quote({ item, blade, quantity, shop, ...wanted }: QuoteInput): Quote {
+  const material = given(wanted.material, "material");
+  const work = { section: item, material, length: given(wanted.length, "length"), quantity, shop };
+  const line: Chosen = blade === "cheapest" ? cheapest(work) : { ...quoteLine({ ...work, blade }), blade };
+  const { prediction, loads, parts } = line;
+  return {
+    priceLine: line.price,
+    priceEach: line.price / quantity,
+    costEach: parts.cost / quantity,
+    minutes: parts.minutes,
+    minutesLow: line.minutesLow,
+    minutesHigh: line.minutesHigh,
+    pitch: prediction.pitch.text,
+    rate: prediction.rate,
+    cuts: loads.cuts,
+    bars: loads.bars,
+    remnant: loads.remnant,
+    mass: line.mass,
+    timeCost: parts.time,
+    bladeCost: parts.blade,
+    kerfCost: parts.kerf,
+    endsCost: parts.ends,
+    "set-up": parts.setUp,
+    minimumApplied: line.minimumApplied ? "yes" : "no",
+    size: item.text,
+    material: material.name,
+    blade: line.blade,
+  };
+}

@@ -1,0 +1,22 @@
+import type { BladeClass } from "../cutting/bladeClass";
+import { InputError } from "../errors";
+import type { Material } from "../material/material";
+import type { Shop } from "../shop/shop";
+
+const labels: Readonly<Record<BladeClass, string>> = { "bi-metal": "Bi-metal", carbide: "Carbide" };
+
+/**
+ * Price and life of a class of blade in one material, from the shop block: a life for the grade wins over one for its
+ * cutting group, and both over the general one.
+ * @param input blade class; material; shop
+ * @returns price [money], life [mm²]
+ * @throws InputError "invalid": the shop block gives no price, or no life
+ * @source the shop's own data
+ */
+export function shopBlade({ blade, material, shop }: { readonly blade: BladeClass; readonly material: Material; readonly shop: Shop }): { readonly price: number; readonly life: number } {
+  const of = (name: string | undefined): number | undefined => shop.specialLives[blade].find((s) => s.of === name)?.value;
+  const price = shop.prices[blade];
+  const life = of(material.key) ?? of(material.group?.name) ?? shop.lives[blade];
+  if (price === undefined || life === undefined) throw new InputError("invalid", "settings", '{parameter} give no "{label}"', { label: `${labels[blade]} ${price === undefined ? "price" : "life"}` });
+  return { price, life };
+}

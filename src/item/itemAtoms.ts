@@ -1,0 +1,93 @@
+import { plainWords } from "../data/itemWords";
+import { shapeWords } from "../data/sectionWords";
+import { compactDesignation } from "../material/compactDesignation";
+import { materialIndex } from "../material/materialIndex";
+import { normaliseSize } from "../section/normaliseSize";
+import type { Atom } from "./item";
+import { knownWord } from "./knownWord";
+
+/**
+ * Cuts a line into atoms. A group of letters and figures is taken apart where every part is a known word, number or
+ * sign, as in 12ft or W12x50; else it stays whole, as a code. German words become English ones.
+ * @param description the line [text]
+ * @returns atoms, and the groups of letters between which they stood [-]
+ * @source common practice, no source
+ */
+export function itemAtoms(description: string): readonly Atom[] {
+  const counted = description.replace(/\((\s*\d{1,6}\s*)\)/g, " (#$1#) ").replace(/[()[\]{}|]/g, (sign, at: number, all: string) => (all[at + 1] === "#" || all[at - 1] === "#" ? "" : " "));
+  const chunks = counted.split(/[\s;]+|,(?!\d)|(?<!\d),/).flatMap((typed) => normaliseSize(typed).split(" ").map((text) => ({ text, typed })));
+  const cleaned = chunks.map(({ text, typed }) => ({ text: text.length > 1 ? text.replace(/(?<=[a-z\d])[.:]$/, (sign) => (sign === ":" ? ":" : "")) : text, typed })).filter(({ text }) => text !== "");
+  return joinFractions(cleaned.flatMap(({ text, typed }, i) => chunkAtoms(text, typed, cleaned[i + 1]?.text ?? "")));
+}
+
+function chunkAtoms(text: string, typed: string, next: string): readonly Atom[] {
+  const whole = (kind: Atom["kind"], becomes: string): readonly Atom[] => [{ kind, text: becomes, typed, spaced: true }];
+  if (text.startsWith("#") && text.endsWith("#") && text.length > 2) return whole("code", `(${text.slice(1, -1).trim()})`);
+  const plain = plainWords.get(text);
+  if (plain !== undefined) return whole("word", plain);
+  const lettered = /[a-zà-ÿ]/.test(text);
+  if (!/\d/.test(text) && knownWord(text) !== undefined && text !== "x") return whole("word", text);
+  if (/\d/.test(text) && isGrade(text, next)) return whole("code", text);
+  const atoms = cut(text);
+  if (lettered && /\d/.test(text) && (isCode(text, next) || atoms.some(({ kind, text: word }) => kind === "word" && knownWord(word) === undefined))) return whole("code", text);
+  if (atoms.length === 1) return [{ ...atoms[0]!, typed }];
+  return atoms;
+}
+
+/** A designation as it stands, unless an x behind it makes it the beginning of a size: C10 x 20. A bare whole number is not yet one. */
+function isGrade(text: string, next: string): boolean {
+  if (/^\d+$/.test(text) || /^[\d.,]*[.,]\d+$/.test(text)) return false;
+  if (/^[a-z]{1,2}\d+$/.test(text) && opensSize(next)) return false;
+  return materialIndex.has(compactDesignation(text)) && !/^\d+x\d/.test(text);
+}
+
+function opensSize(next: string): boolean {
+  return /^x(?:\d|\.\d|$)/.test(next);
+}
+
+/** S420, T6, 6061-T6, 304LN, +QT: letters of sizes, but not standing as a size has them. */
+function isCode(text: string, next: string): boolean {
+  if (/[a-z\d]\+/.test(text) || /^\d{3,5}-?(?![x"'])[a-z]\d*$/.test(text)) return !/^\d{3,4}-?[m]$/.test(text);
+  const letter = /^([a-z])(\d+)$/.exec(text);
+  if (/^\d{3,5}-[a-z]/.test(text)) return true;
+  if (letter === null) return false;
+  if (letter[1] === "l" && letter[2]!.length >= 3) return false;
+  return !opensSize(next) && letter[1] !== "u" && letter[1] !== "x";
+}
+
+const pieces = /(\d+-\d+\/\d+|\d+\/\d+|\d*[.,]\d+(?:[.,]\d+)*|\d+)|((?:[a-z](?:[./][a-z])+(?![a-zà-ÿ])\.?)|[a-zà-ÿ]+(?:&[a-z]+)*\.?)|([\s\S])/gu;
+
+function cut(text: string): readonly Atom[] {
+  const atoms: Atom[] = [];
+  const push = (kind: Atom["kind"], piece: string, becomes = piece): void => void atoms.push({ kind, text: becomes, typed: piece, spaced: atoms.length === 0 });
+  for (const [, number, word, mark] of text.matchAll(pieces)) {
+    if (number !== undefined) push("number", number);
+    else if (mark !== undefined) push("mark", mark);
+    else cutWord(word!, push);
+  }
+  return atoms;
+}
+
+/** ODx is OD x; a lone x separates; the point of an abbreviation is left out. */
+function cutWord(written: string, push: (kind: Atom["kind"], piece: string, becomes?: string) => void): void {
+  const word = /^[a-z][./]/.test(written) && knownWord(written) === undefined ? written.replace(/[./]/g, "") : written.replace(/\.$/, "");
+  const before = /^(.+)x$/.exec(word)?.[1];
+  if (word === "x") return push("x", "x");
+  if (before !== undefined && knownWord(word) === undefined && knownWord(before) !== undefined) {
+    push("word", before, plainWords.get(before) ?? before);
+    return push("x", "x");
+  }
+  push("word", written, plainWords.get(word) ?? word);
+}
+
+/** 1 1/4: a whole number of at most two figures before a fraction. 1018 1/2 is a grade and a fraction. */
+function joinFractions(atoms: readonly Atom[]): readonly Atom[] {
+  const joined: Atom[] = [];
+  for (const atom of atoms) {
+    const last = joined[joined.length - 1];
+    const mixed = atom.kind === "number" && atom.spaced && /^\d+\/\d+$/.test(atom.text) && last?.kind === "number" && /^\d{1,2}$/.test(last.text);
+    if (mixed) joined[joined.length - 1] = { ...last, text: `${last.text} ${atom.text}`, typed: `${last.typed} ${atom.typed}` };
+    else joined.push(atom);
+  }
+  return joined;
+}

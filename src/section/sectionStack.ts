@@ -1,0 +1,114 @@
+import { InputError } from "../errors";
+import { edgeX } from "./edgeX";
+import { outlineEdges, type Edge } from "./outlineEdges";
+import { outlineArea } from "./outlineArea";
+import type { Outline, Section } from "./section";
+import type { Spread } from "./slabContact";
+
+/** The edges of one row of bars that cross a slab, from left to right; two and two enclose metal. */
+export interface Course {
+  readonly edges: readonly Edge[];
+  /** Depth of the row's top and sideways shift of its first bar [mm]. */
+  readonly drop: number;
+  readonly shift: number;
+}
+
+/** Between two neighbouring breaks (corners, ends and extremes of arcs) every edge runs from top to bottom. */
+export interface Slab {
+  readonly top: number;
+  readonly bottom: number;
+  readonly courses: readonly Course[];
+}
+
+/** Slabs that the stack repeats: repetition i has its depths at i × period. */
+export interface Band {
+  readonly times: number;
+  readonly period: number;
+  /** Every second repetition is upside down: the halves of a bar that is its own mirror image. */
+  readonly mirrored: boolean;
+  readonly slabs: readonly Slab[];
+}
+
+export interface Stack {
+  readonly bands: readonly Band[];
+  readonly height: number;
+  readonly barHeight: number;
+  /** Width of the whole stack, square to the bars [mm]. */
+  readonly width: number;
+  readonly spread: Spread;
+}
+
+type Row = { readonly drop: number; readonly shift: number };
+
+/**
+ * Cuts a stack into slabs in which every contact changes smoothly. Plain rows repeat one bar; nested rounds lie (√3/2)·d apart, shifted by d/2.
+ * @param section the stack [-]
+ * @returns slabs of the different parts of the stack [mm]
+ * @throws InputError "invalid": only an area is known
+ * @source geometry
+ */
+export function sectionStack(section: Section): Stack {
+  if (section.outline === undefined) {
+    throw new InputError("invalid", "section", "an area alone has no shape: write for example round 7, flat 6x1");
+  }
+  const edges = outlineEdges(section.outline);
+  const { left, right, top, bottom } = bounds(edges);
+  const [barWidth, barHeight] = [right - left, bottom - top];
+  const first: Row = { drop: -top, shift: -left };
+  const half = section.nested && section.rows > 1 ? barWidth / 2 : 0;
+  const secant = 1 / Math.cos((section.mitre * Math.PI) / 180);
+  const spread = { columns: section.columns, pitch: barWidth, secant, share: section.pieceArea / outlineArea(section.outline) };
+  const width = section.columns * barWidth + half;
+  const plain = { barHeight, width, spread };
+  if (half === 0) {
+    const mirrored = isMirrored(section.outline, top + bottom, 1e-9 * barHeight);
+    const period = mirrored ? barHeight / 2 : barHeight;
+    const band = { times: section.rows * (mirrored ? 2 : 1), period, mirrored, slabs: slabs(edges, [first], 0, period) };
+    return { ...plain, bands: [band], height: section.rows * barHeight };
+  }
+  const pitch = (barHeight * Math.sqrt(3)) / 2;
+  const second: Row = { drop: first.drop + pitch, shift: first.shift + half };
+  const bands = [
+    { times: 1, period: pitch, mirrored: false, slabs: slabs(edges, [first], 0, pitch) },
+    { times: section.rows - 1, period: pitch, mirrored: false, slabs: slabs(edges, [first, second], pitch, 2 * pitch) },
+    { times: 1, period: barHeight - pitch, mirrored: false, slabs: slabs(edges, [first], pitch, barHeight) },
+  ];
+  return { ...plain, bands, height: barHeight + (section.rows - 1) * pitch };
+}
+
+/** Whether every corner has its image across mid height; `ends` is the sum of the least and greatest depth. */
+function isMirrored(outline: Outline, ends: number, least: number): boolean {
+  const corners = outline.loops.flat();
+  return corners.every(({ x, y, r }) => corners.some((other) => Math.abs(other.x - x) < least && Math.abs(other.y + y - ends) < least && other.r === r));
+}
+
+/** Every corner and every extreme of an arc is the end of an edge. */
+function bounds(edges: readonly Edge[]): { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number } {
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const edge of edges) {
+    const [a, b] = [edgeX(edge, edge.top), edgeX(edge, edge.bottom)];
+    left = Math.min(left, a, b);
+    right = Math.max(right, a, b);
+    top = Math.min(top, edge.top);
+    bottom = Math.max(bottom, edge.bottom);
+  }
+  return { left, right, top, bottom };
+}
+
+function slabs(edges: readonly Edge[], rows: readonly Row[], from: number, to: number): readonly Slab[] {
+  const least = 1e-9 * to;
+  const ends: number[] = [];
+  for (const { drop } of rows) for (const { top, bottom } of edges) ends.push(top + drop, bottom + drop);
+  const breaks = [from];
+  for (const y of ends.sort((a, b) => a - b)) if (y - breaks[breaks.length - 1]! > least && y < to - least) breaks.push(y);
+  return breaks.map((top, i) => {
+    const bottom = breaks[i + 1] ?? to;
+    return { top: top - from, bottom: bottom - from, courses: rows.map((row) => course(edges, row, top, bottom, from)).filter((c) => c.edges.length > 0) };
+  });
+}
+
+function course(edges: readonly Edge[], { drop, shift }: Row, top: number, bottom: number, from: number): Course {
+  const middle = (top + bottom) / 2 - drop;
+  const crossing = edges.filter((edge) => edge.top < middle && edge.bottom > middle);
+  return { edges: crossing.sort((a, b) => edgeX(a, middle) - edgeX(b, middle)), drop: drop - from, shift };
+}

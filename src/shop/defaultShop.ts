@@ -1,0 +1,50 @@
+import type { Shop } from "./shop";
+
+/**
+ * What holds for a saw of which nothing is said: no limit, no price, no life. Times, charges and margin are 0.
+ * Drive efficiency 0.75 and band tension 250 MPa: common practice, no source. Guide gap 75 mm: common practice, no
+ * source. Break-in at half the feed: common practice, no source.
+ */
+export const defaultShop: Shop = {
+  hourlyCost: undefined,
+  setupMinutes: 0,
+  loadMinutes: 0,
+  handlingMinutes: 0,
+  changeMinutes: 0,
+  availability: 1,
+  minimumCharge: 0,
+  margin: 0,
+  motorPower: undefined,
+  driveEfficiency: 0.75,
+  idlePower: undefined,
+  leastBandSpeed: undefined,
+  greatestBandSpeed: undefined,
+  greatestFeed: undefined,
+  greatestFeedForce: undefined,
+  feedMode: "constant rate",
+  greatestWidth: undefined,
+  greatestHeight: undefined,
+  guideGap: 75,
+  bandWidth: undefined,
+  bandThickness: undefined,
+  bandTension: 250,
+  kerf: undefined,
+  pitchesStocked: undefined,
+  coolant: undefined,
+  sawCondition: "good",
+  rateFactor: 1,
+  rateFactors: [],
+  breakInArea: 0,
+  breakInFeedShare: 0.5,
+  prices: { "bi-metal": undefined, carbide: undefined },
+  lives: { "bi-metal": undefined, carbide: undefined },
+  specialLives: { "bi-metal": [], carbide: [] },
+  materialPrice: undefined,
+  scrapPrice: 0,
+  density: undefined,
+  trim: 0,
+  grip: 0,
+  stockLength: undefined,
+  usefulRemnant: undefined,
+  ownMaterials: [],
+};

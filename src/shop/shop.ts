@@ -1,0 +1,55 @@
+import type { BladeClass } from "../cutting/bladeClass";
+import type { Pitch } from "../cutting/pitch";
+import type { Material } from "../material/material";
+
+/** A value of the shop block that holds for one cutting group or one grade only. */
+export interface Special {
+  /** Name of a cutting group, or key of a material. */
+  readonly of: string;
+  readonly value: number;
+}
+
+/** One saw of the shop block, in core units; undefined means that nothing is known and nothing is assumed. */
+export interface Shop {
+  readonly hourlyCost: number | undefined;
+  readonly setupMinutes: number;
+  readonly loadMinutes: number;
+  readonly handlingMinutes: number;
+  readonly changeMinutes: number;
+  readonly availability: number;
+  readonly minimumCharge: number;
+  readonly margin: number;
+  readonly motorPower: number | undefined;
+  readonly driveEfficiency: number;
+  readonly idlePower: number | undefined;
+  readonly leastBandSpeed: number | undefined;
+  readonly greatestBandSpeed: number | undefined;
+  readonly greatestFeed: number | undefined;
+  readonly greatestFeedForce: number | undefined;
+  readonly feedMode: "constant rate" | "constant feed";
+  readonly greatestWidth: number | undefined;
+  readonly greatestHeight: number | undefined;
+  readonly guideGap: number;
+  readonly bandWidth: number | undefined;
+  readonly bandThickness: number | undefined;
+  readonly bandTension: number;
+  readonly kerf: number | undefined;
+  readonly pitchesStocked: readonly Pitch[] | undefined;
+  readonly coolant: "flood" | "mist" | "dry" | undefined;
+  readonly sawCondition: "good" | "worn";
+  readonly rateFactor: number;
+  readonly rateFactors: readonly Special[];
+  readonly breakInArea: number;
+  readonly breakInFeedShare: number;
+  readonly prices: Readonly<Record<BladeClass, number | undefined>>;
+  readonly lives: Readonly<Record<BladeClass, number | undefined>>;
+  readonly specialLives: Readonly<Record<BladeClass, readonly Special[]>>;
+  readonly materialPrice: number | undefined;
+  readonly scrapPrice: number;
+  readonly density: number | undefined;
+  readonly trim: number;
+  readonly grip: number;
+  readonly stockLength: number | undefined;
+  readonly usefulRemnant: number | undefined;
+  readonly ownMaterials: readonly Material[];
+}

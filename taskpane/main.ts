@@ -1,0 +1,4 @@
+import "./pane.css";
+import { functionList } from "./functionList";
+
+document.getElementById("pane")?.append(functionList());

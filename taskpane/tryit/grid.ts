@@ -1,0 +1,61 @@
+import { LocaleType, LogLevel, Univer, mergeLocales, type IWorkbookData, type PluginCtor } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import validationWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import { CellAlertManagerService, type ICellAlert } from "@univerjs/sheets-ui";
+import { catalogue } from "../../functions/catalogue";
+import { gridDescriptions, gridFunctions } from "../../functions/grid";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import "@univerjs/preset-sheets-data-validation/lib/index.css";
+
+type Preset = ReturnType<typeof UniverSheetsCorePreset>;
+
+const errorCode = /^#(?:N\/A|NUM!|VALUE!|DIV\/0!|REF!|NAME\?|NULL!|SPILL!)$/;
+
+/** The selected cell as the page explains it. */
+export interface Selected {
+  readonly address: string;
+  readonly formula: string;
+  readonly value: string;
+  /** The sentence of an error of ours; empty for anything else. */
+  readonly sentence: string;
+}
+
+const register = (univer: Univer, presets: readonly Preset[]): void => {
+  for (const preset of presets) {
+    for (const plugin of preset.plugins) {
+      const [ctor, options] = (Array.isArray(plugin) ? plugin : [plugin, undefined]) as [PluginCtor, never];
+      univer.registerPlugin(ctor, options);
+    }
+  }
+};
+
+/** The grid in `container`, with our functions registered as its own classes. */
+export function makeGrid(container: string, book: Partial<IWorkbookData>) {
+  const locales = { [LocaleType.EN_US]: mergeLocales(coreWords, validationWords) };
+  const univer = new Univer({ locale: LocaleType.EN_US, locales, logLevel: LogLevel.ERROR });
+  const formula = { function: gridFunctions(catalogue), description: gridDescriptions(catalogue), initialFormulaComputing: 0 };
+  register(univer, [UniverSheetsCorePreset({ container, header: true, toolbar: false, formula, sheets: { disableForceStringMark: true, disableForceStringAlert: true } } as Parameters<typeof UniverSheetsCorePreset>[0]), UniverSheetsDataValidationPreset({})]);
+  const api = FUniver.newAPI(univer);
+  api.createWorkbook(book);
+
+  const sentenceAt = (row: number, column: number): string => {
+    const data = api.getActiveWorkbook()?.getActiveSheet().getRange(row, column).getCellData();
+    // The engine leaves the sentence on a cell that has recovered: it counts only while the value is an error.
+    return errorCode.test(String(data?.v ?? "")) ? ((data?.custom as { sentence?: string } | undefined)?.sentence ?? "") : "";
+  };
+  const alerts = univer.__getInjector().get(CellAlertManagerService);
+  const show = alerts.showAlert.bind(alerts);
+  alerts.showAlert = (alert: ICellAlert) => {
+    const text = alert.location === undefined ? "" : sentenceAt(alert.location.row, alert.location.col);
+    show(text === "" ? alert : { ...alert, title: "Kerfsheet", message: text, width: 280 });
+  };
+  const selected = (): Selected | undefined => {
+    const range = api.getActiveWorkbook()?.getActiveSheet().getActiveRange();
+    if (range === null || range === undefined) return undefined;
+    return { address: range.getA1Notation(), formula: range.getFormula(), value: range.getDisplayValue(), sentence: sentenceAt(range.getRow(), range.getColumn()) };
+  };
+  return { api, selected };
+}

@@ -1,0 +1,29 @@
+import "./page.css";
+import { demoBook } from "./demoBook";
+import { makeGrid } from "./grid";
+import { snapshot } from "./snapshot";
+
+const started = performance.now();
+const { api, selected } = makeGrid("grid", snapshot(demoBook));
+const status = document.getElementById("status");
+const explain = document.getElementById("explain");
+
+/** Says what the selected cell holds, and in one sentence why when it is an error. */
+const say = (): void => {
+  const cell = selected();
+  if (explain === null || cell === undefined) return;
+  explain.textContent = cell.sentence === "" ? `${cell.address}  ${cell.formula}  ${cell.value}`.trim() : `${cell.address} is ${cell.value}: ${cell.sentence}`;
+};
+
+api.getFormula().calculationResultApplied(() => {
+  if (status !== null && status.dataset["ready"] !== "yes") {
+    status.textContent = `calculated ${((performance.now() - started) / 1000).toFixed(1)} s after the start`;
+    status.dataset["ready"] = "yes";
+  }
+  say();
+});
+
+// The grid's own selection events come late in its first seconds: the pointer and the keys tell sooner.
+for (const [target, event] of [[document.getElementById("grid"), "pointerup"], [document, "keyup"]] as const) target?.addEventListener(event, () => setTimeout(say, 30));
+
+Object.assign(window, { kerfsheetGrid: api });

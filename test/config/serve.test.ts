@@ -1,0 +1,58 @@
+import { mkdtempSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { get, type IncomingMessage } from "node:http";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { fileFor, serve } from "../../config/serve.mjs";
+
+const base = mkdtempSync(join(tmpdir(), "kerfsheet-serve-"));
+const root = join(base, "dist");
+let first: Awaited<ReturnType<typeof serve>>;
+let second: Awaited<ReturnType<typeof serve>>;
+
+beforeAll(async () => {
+  mkdirSync(join(root, "tryit"), { recursive: true });
+  writeFileSync(join(root, "tryit/index.html"), "<p>page</p>");
+  writeFileSync(join(root, "functions.json"), "{}");
+  writeFileSync(join(base, "secret.txt"), "secret");
+  first = await serve(root, 3400);
+  second = await serve(root, 3400);
+});
+afterAll(() => {
+  first.server.close();
+  second.server.close();
+  rmSync(base, { recursive: true, force: true });
+});
+
+const ask = (path: string, headers: Record<string, string> = {}) =>
+  new Promise<{ status: number; headers: IncomingMessage["headers"]; body: string }>((done, fail) => {
+    get({ host: "127.0.0.1", port: first.port, path, headers }, (r) => {
+      let body = "";
+      r.on("data", (part: Buffer) => (body += part.toString()));
+      r.on("end", () => done({ status: r.statusCode ?? 0, headers: r.headers, body }));
+    }).on("error", fail);
+  });
+
+describe("the server", () => {
+  it("takes the next free port, on this machine only", () => {
+    expect(second.port).toBeGreaterThan(first.port);
+    expect((first.server.address() as { address: string }).address).toBe("127.0.0.1");
+  });
+
+  it("gives a page with its policy, and JSON with leave for any origin", async () => {
+    const page = await ask("/tryit/");
+    expect([page.status, page.body]).toEqual([200, "<p>page</p>"]);
+    expect(page.headers["content-security-policy"]).toMatch(/default-src 'none'/);
+    expect((await ask("/functions.json")).headers["access-control-allow-origin"]).toBe("*");
+    expect((await ask("/")).headers.location).toBe("/tryit/");
+  });
+
+  it("gives nothing above its folder", async () => {
+    for (const path of ["/../secret.txt", "/%2e%2e/secret.txt", "/tryit/../../secret.txt", "/..%2fsecret.txt", "/%00", "/%zz", "/nothing"]) expect((await ask(path)).status, path).toBe(404);
+    expect(fileFor(root, "/../secret.txt")).toBeUndefined();
+  });
+
+  it("answers no other host name than this machine's", async () => {
+    expect((await ask("/functions.json", { Host: "evil.example" })).status).toBe(421);
+  });
+});

@@ -1,0 +1,3 @@
+declare module "xml2js" {
+  export function parseStringPromise(xml: string, options?: object): Promise<unknown>;
+}

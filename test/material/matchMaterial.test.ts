@@ -1,0 +1,72 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { InputError } from "../../src/errors";
+import { matchMaterial } from "../../src/material/matchMaterial";
+
+const match = (designation: string | number) => matchMaterial(designation, []);
+
+describe("what matched and what was assumed", () => {
+  it.each([
+    ["S17400", "UNS S17400"],
+    ["1.4301", "W.-Nr. 1.4301"],
+    ["SUS304", "JIS SUS304"],
+    ["4140", "SAE 4140"],
+    ["C360", "UNS C36000"],
+    ["aisi 304", "AISI 304"],
+  ])("%s matched %s", (designation, matched) => {
+    expect(match(designation).matched).toBe(matched);
+  });
+
+  it.each([
+    ["bronze", "plain name, taken as Bearing bronze C93200 (SAE 660), continuous cast"],
+    ["1.4034", "1.4034: the nearest in the table is 420 martensitic stainless"],
+    ["4140", "condition not stated: annealed taken; also in the table: Q&T 28-32 HRC"],
+    ["4140 HT", ""],
+    ["304", ""],
+    ["F316/F316L", "dual certificate, cut as 316L austenitic stainless"],
+  ])("%s: %s", (designation, note) => {
+    expect(match(designation).note).toBe(note);
+  });
+});
+
+describe("refusals", () => {
+  it.each([
+    ["1050", "none", "{given} means more than one material: {meanings}"],
+    ["4141", "none", "{given} is not in the material table; the nearest there: {nearest}"],
+    ["zzzz", "none", "{given} is not in the material table"],
+    ["6061-T4", "none", "{given}: the table has {name} only as {conditions}"],
+    ["", "invalid", "a material is wanted"],
+    [-1, "invalid", "{given} is not a designation"],
+  ])("%s is %s", (designation, reason, problem) => {
+    try {
+      match(designation);
+      expect.unreachable();
+    } catch (error) {
+      expect(error).toBeInstanceOf(InputError);
+      expect(error).toMatchObject({ reason, parameter: "material", problem });
+    }
+  });
+
+  it("a long text is cut in the message", () => {
+    expect(() => match("q".repeat(500))).toThrow(expect.objectContaining({ facts: { given: `${"q".repeat(60)}…` } }) as Error);
+  });
+});
+
+it("any text is answered or refused with an InputError (2,000 texts, half of them built from pieces of designations)", () => {
+  const piece = fc.constantFrom("AISI", "4140", "304", "1.4301", "EN", "AW", "-", "/", "(", ")", "+", "QT", " ", "GR", "B", "A500", "SS", "steel", "titanium", "T6", ".", ",", "17-4", "PH", "H1150", "UNS", "S30400");
+  const text = fc.oneof(fc.string({ maxLength: 60 }), fc.array(piece, { maxLength: 8 }).map((pieces) => pieces.join("")));
+  fc.assert(
+    fc.property(text, (designation) => {
+      try {
+        expect(match(designation).material.key).not.toBe("");
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+      }
+    }),
+    { seed: 3, numRuns: 2000 },
+  );
+});
+
+it("upper and lower case and outer blanks never change the answer", () => {
+  for (const text of ["x5crni18-10", "en aw-6082 t6", "17-4ph h900", "grade 2 titanium", "a500 gr b"]) expect(match(` ${text.toUpperCase()} `).material).toBe(match(text).material);
+});

@@ -1,0 +1,24 @@
+import { expect, it } from "vitest";
+import { builtInMaterials } from "../../src/material/builtInMaterials";
+import { compactDesignation } from "../../src/material/compactDesignation";
+import { materialIndex } from "../../src/material/materialIndex";
+
+it("holds every designation, key and name of every row", () => {
+  for (const material of builtInMaterials) {
+    for (const text of [material.key, material.grade, material.name, ...material.designations.map((designation) => designation.text)]) {
+      expect([text, materialIndex.get(compactDesignation(text))?.some((entry) => entry.material.grade === material.grade)]).toEqual([text, true]);
+    }
+  }
+});
+
+it("two grades share a designation only where it honestly means both", () => {
+  const shared = [...materialIndex].filter(([, entries]) => {
+    const best = entries.filter((entry) => !entry.designation.near || entries.every((other) => other.designation.near));
+    return new Set(best.map((entry) => entry.material.grade)).size > 1;
+  });
+  expect(shared.map(([form]) => form).sort()).toEqual(["1050", "660", "ALLOY25", "C22", "SM490", "SS400"]);
+});
+
+it("has no bare number of one or two digits, which is a size", () => {
+  expect([...materialIndex.keys()].filter((form) => /^\d{1,2}$/.test(form))).toEqual([]);
+});

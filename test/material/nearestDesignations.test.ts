@@ -1,0 +1,12 @@
+import { expect, it } from "vitest";
+import { nearestDesignations } from "../../src/material/nearestDesignations";
+
+it("gives at most three that share the longest beginning, each of another grade", () => {
+  expect(nearestDesignations("4141")).toEqual(["SAE 4140"]);
+  expect(nearestDesignations("1.4302").every((text) => text.startsWith("W.-Nr. 1.430"))).toBe(true);
+  expect(nearestDesignations("1.4302")).toHaveLength(3);
+});
+
+it.each(["", "Q", "ZZZZ", "CONSTRUCTOR", "MONDAY"])("nothing begins like %j", (form) => {
+  expect(nearestDesignations(form)).toEqual([]);
+});

@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { InputError } from "../../src/errors";
+import { findMaterial } from "../../src/material/findMaterial";
+import { materialData } from "../../src/material/materialData";
+import { ownMaterial, type OwnMaterial } from "../../src/material/ownMaterial";
+
+const like = findMaterial("316L", []);
+const none = { rateFactor: undefined, density: undefined, price: undefined };
+
+describe("ownMaterial", () => {
+  it("takes from the like grade what the shop does not state", () => {
+    expect(ownMaterial({ name: "  Pump shaft bar ", like, ...none })).toEqual({ ...like, key: "Pump shaft bar", grade: "Pump shaft bar", name: "Pump shaft bar", isDefault: true, designations: [], own: true });
+  });
+
+  it("keeps the shop's own values and says whose they are", () => {
+    const own = ownMaterial({ name: "Duplex X", like, rateFactor: 0.8, density: 7810e-9, price: 6.5 });
+    expect(own).toMatchObject({ rateFactor: 0.8, density: 7810e-9, price: 6.5, group: like.group });
+    expect(own.sources).toBe(`${like.sources[0]}+${like.sources.slice(2)}`);
+    expect(materialData({ material: { material: own, matched: own.name, note: "" } }).sure).toContain("density the shop's own, hardness from memory");
+  });
+
+  it.each<[string, Partial<OwnMaterial>]>([
+    ["no name", { name: " - " }],
+    ["a long name", { name: "n".repeat(61) }],
+    ["rate factor 0", { rateFactor: 0 }],
+    ["rate factor 21", { rateFactor: 21 }],
+    ["rate factor not a number", { rateFactor: Number.NaN }],
+    ["density in kg/m³", { density: 7810 }],
+    ["density of water and less", { density: 0.9e-6 }],
+    ["price 0", { price: 0 }],
+    ["negative price", { price: -2 }],
+  ])("%s is invalid", (_, wrong) => {
+    try {
+      ownMaterial({ name: "X", like, ...none, ...wrong });
+      expect.unreachable();
+    } catch (error) {
+      expect(error).toBeInstanceOf(InputError);
+      expect(error).toMatchObject({ reason: "invalid", parameter: "own material" });
+    }
+  });
+});

@@ -1,0 +1,137 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { contactRows } from "../../src/section/contactRows";
+import { outlineArea } from "../../src/section/outlineArea";
+import { readSection } from "../../src/section/readSection";
+import { sectionProfile } from "../../src/section/sectionProfile";
+import type { Profile } from "../../src/section/section";
+import { fixture, refusal } from "./fixture";
+
+const profile = (text: string) => sectionProfile(readSection(text, "inch"));
+const total = ({ stations }: Profile) => stations.reduce((sum, { travel, contact }) => sum + travel * contact, 0);
+const way = ({ stations }: Profile) => stations.reduce((sum, { travel }) => sum + travel, 0);
+/** The station that stands for the longest way: the walls or the web. */
+const middle = ({ stations }: Profile) => stations.reduce((most, station) => (station.travel > most.travel ? station : most));
+const inch = 25.4;
+
+describe("33 width vectors (geometry, by a separate program, to five figures)", () => {
+  const rows = fixture("profiles.csv");
+  it("all are there", () => {
+    expect(rows).toHaveLength(33);
+  });
+  it.each(rows)("%s %s", (name, orientation, unit, ...figures) => {
+    const lies = new Map([["-", ""], ["flat", "on flat"], ["edge", "on edge"]]);
+    const size = name!.replace(" (nominal wall)", "").replace("oct", "octagon").replace(" EN 10210-2", "").replace(" EN 10219-2", " cold");
+    const section = readSection(`${size} ${lies.get(orientation!) ?? orientation}`, "inch");
+    const found = sectionProfile(section);
+    const mm = unit === "in" ? inch : 1;
+    // The vectors are those of the outline; ours carry the published area.
+    const width = mm * (section.pieceArea / outlineArea(section.outline!));
+    const rowsAt = contactRows({ section: { ...section, profile: () => found }, steps: 50 });
+    const at = [1, 2.5, 5, 12.5, 25, 37.5, 45, 47.5, 49].map((step) => (Number.isInteger(step) ? rowsAt[step]! : contactRows({ section: { ...section, profile: () => found }, steps: 1000 })[step * 20]!));
+    const [height, area, greatest, mean, cuts, longest, ...widths] = figures.map(Number);
+    const close = (value: number, expected: number) => expect(Math.abs(value - expected), `${value} ${expected}`).toBeLessThanOrEqual(1e-4 * expected + 1e-9);
+    close(found.height / mm, height!);
+    close(found.area / width / mm, area!);
+    close(found.greatestWidth / width, greatest!);
+    close(found.meanWidth / width, mean!);
+    close(found.longestContact / width, longest!);
+    at.forEach((row, i) => close(row.width / width, widths[i]!));
+    expect(found.stations.some((station) => station.longest < station.contact * (1 - 1e-9))).toBe(cuts! > 1);
+  });
+});
+
+describe("sums", () => {
+  const sizes = [...fixture("rolled.csv").map(([, , designation]) => designation!), ...fixture("hollow.csv").map(([, , , size]) => size!), ...fixture("pipes.csv").map(([nps, schedule]) => `NPS ${nps} Sch ${schedule}`)];
+  it("travel adds up to the height and travel × contact to the area, to 1e-9, for every row of every table", () => {
+    for (const size of sizes) {
+      const found = profile(size);
+      expect(Math.abs(total(found) / found.area - 1), size).toBeLessThan(1e-9);
+      expect(Math.abs(way(found) / found.height - 1), size).toBeLessThan(1e-9);
+      expect(found.stations.length, size).toBeLessThanOrEqual(45);
+    }
+  });
+  it("the same when turned, stacked, nested and mitred", () => {
+    const bars = fc.constantFrom("W12x50", "C8X11.5", "HEB 200", "L6X4X1/2", "UPN 200", "IPN 200", "NPS 4 Sch 40", "box 100 mm x 60 mm x 5 mm", "round 50 mm", "hex 30 mm", "octagon 40 mm", "flat 60 mm x 10 mm", "WT6x25");
+    fc.assert(
+      fc.property(bars, fc.integer({ min: 0, max: 359 }), fc.integer({ min: 1, max: 4 }), fc.integer({ min: 1, max: 4 }), fc.integer({ min: 0, max: 60 }), (bar, turn, rows, columns, mitre) => {
+        const nested = bar.startsWith("round") && rows * columns > 1 ? " nested" : "";
+        const found = profile(`${bar} rot ${turn} bundle ${rows}x${columns}${nested} mitre ${mitre}`);
+        expect(Math.abs(total(found) / found.area - 1)).toBeLessThan(1e-9);
+        expect(Math.abs(way(found) / found.height - 1)).toBeLessThan(1e-9);
+        for (const { contact, extent, joined, longest, shortest } of found.stations) {
+          const share = 1.02; // published areas scale the contacts and not the extent
+          expect(shortest).toBeLessThanOrEqual(longest * (1 + 1e-12));
+          expect(longest).toBeLessThanOrEqual(joined * (1 + 1e-12));
+          expect(joined).toBeLessThanOrEqual(contact * (1 + 1e-12));
+          expect(contact).toBeLessThanOrEqual(extent * share);
+          expect(extent).toBeLessThanOrEqual(found.greatestExtent * (1 + 1e-9));
+        }
+      }),
+      { seed: 11, numRuns: 300 },
+    );
+  });
+});
+
+describe("closed forms (geometry)", () => {
+  it("round: greatest width d, mean π·d/4, a fifth of the way has contacts under 0.6 d", () => {
+    const found = profile("round 100 mm");
+    expect(found.greatestWidth).toBeCloseTo(100, 9);
+    expect(found.meanWidth).toBeCloseTo(25 * Math.PI, 9);
+    expect(Math.abs(found.thinnest / 60 - 1)).toBeLessThan(0.005);
+    for (const { depth, contact } of found.stations) expect(contact).toBeCloseTo(2 * Math.sqrt(depth * (100 - depth)), 6);
+  });
+  it("tube: greatest width √(D² − d²) where the band touches the bore", () => {
+    const found = profile("tube 120 mm x 15 mm");
+    expect(found.greatestWidth).toBeCloseTo(Math.sqrt(120 ** 2 - 90 ** 2), 9);
+    expect(found.meanWidth).toBeCloseTo(((120 ** 2 - 90 ** 2) * Math.PI) / 480, 9);
+    expect(found.kind).toBe("hollow");
+  });
+  it("square on a corner: w = 2 min(y, a√2 − y); thinnest lasting 0.2·a√2", () => {
+    const found = profile("square 100 mm diamond");
+    expect(found.height).toBeCloseTo(100 * Math.SQRT2, 9);
+    for (const { depth, contact } of found.stations) expect(contact).toBeCloseTo(2 * Math.min(depth, 100 * Math.SQRT2 - depth), 9);
+    expect(Math.abs(found.thinnest / (20 * Math.SQRT2) - 1)).toBeLessThan(0.005);
+  });
+  it("box: walls of t, and no station on a level side (the same width at both ends)", () => {
+    const found = profile("box 100 mm x 100 mm x 5 mm");
+    const rows = contactRows({ section: { ...found.section, profile: () => found }, steps: 20 });
+    expect(rows[1]!.width).toBeCloseTo(rows[19]!.width, 9);
+    expect(rows[1]!.width).toBeGreaterThan(90);
+    expect(found.thinnest).toBeCloseTo(5, 9);
+  });
+  it("mitre 60: widths double, height stays", () => {
+    const [square, mitred] = [profile("flat 100 mm x 50 mm"), profile("flat 100 mm x 50 mm mitre 60")];
+    expect(mitred.height).toBe(square.height);
+    expect(mitred.greatestWidth / square.greatestWidth).toBeCloseTo(2, 12);
+    expect(mitred.greatestExtent / square.greatestExtent).toBeCloseTo(2, 12);
+  });
+  it("bundle: widths times columns, height times rows; contacts closer than 20 mm are joined", () => {
+    const found = profile("round 50 mm bundle 2x3");
+    expect([found.height, found.greatestExtent]).toEqual([expect.closeTo(100, 9), expect.closeTo(150, 9)]);
+    expect(found.greatestWidth).toBeCloseTo(150, 9);
+    expect(found.longestContact).toBeCloseTo(50, 9);
+    expect(found.longestJoined).toBeCloseTo(150, 9);
+    expect(found.kind).toBe("bundle of solids");
+    expect(profile("tube 50 mm x 5 mm bundle 2x3").kind).toBe("bundle of hollow");
+  });
+  it("two webs 100 mm apart are not joined, two 15 mm apart are", () => {
+    expect(middle(profile("box 100 mm x 100 mm x 5 mm")).joined).toBeCloseTo(5, 9);
+    expect(middle(profile("box 25 mm x 25 mm x 5 mm")).joined).toBeCloseTo(10, 9);
+  });
+  it("nested rounds: height d(1 + (n − 1)·√3/2), width half a bar more", () => {
+    const found = profile("round 20 mm bundle 5x6 nested");
+    expect(found.height).toBeCloseTo(20 * (1 + 4 * (Math.sqrt(3) / 2)), 9);
+    expect(found.greatestExtent).toBeCloseTo(130, 9);
+  });
+  it("solids are at most as thin as their mean width; a published area scales the contacts", () => {
+    const octagon = profile("octagon 50 mm");
+    expect(octagon.thinnest).toBeLessThanOrEqual(octagon.meanWidth);
+    const beam = profile("W12x50 web up");
+    expect(middle(beam).contact).toBeCloseTo((0.37 * inch * 14.6 * 645.16) / outlineArea(beam.section.outline!), 6);
+  });
+});
+
+it("an area alone has no shape", () => {
+  expect(refusal(() => profile("area 38.5"))).toMatchObject({ reason: "invalid", parameter: "section", sentence: expect.stringContaining("an area alone has no shape: write") as string });
+});

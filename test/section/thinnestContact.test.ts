@@ -1,0 +1,24 @@
+import { expect, it } from "vitest";
+import { thinnestContact } from "../../src/section/thinnestContact";
+
+const contact = (shortest: number) => ({ contact: shortest, extent: shortest, joined: shortest, longest: shortest, shortest });
+const level = (shortest: number, height: number, top: number, times = 1) => ({
+  stations: [{ depth: top + height / 2, travel: height * times, ...contact(shortest) }],
+  first: contact(shortest),
+  last: contact(shortest),
+  curved: false,
+  height,
+  times,
+  top,
+});
+
+it("level slabs: the width that a fifth of the way stays below (definition)", () => {
+  expect(thinnestContact([level(5, 10, 0), level(50, 90, 10)], 0.2)).toBeCloseTo(50, 6);
+  expect(thinnestContact([level(50, 70, 0), level(5, 30, 70)], 0.2)).toBeCloseTo(5, 6);
+  expect(thinnestContact([level(5, 10, 0, 3), level(50, 70, 30)], 0.2)).toBeCloseTo(5, 6);
+});
+it("a wedge from 0 to 100: 20 (geometry)", () => {
+  const wedge = { ...level(50, 100, 0), first: contact(0), last: contact(100) };
+  expect(thinnestContact([wedge], 0.2)).toBeGreaterThan(19);
+  expect(thinnestContact([wedge], 0.2)).toBeLessThan(21);
+});

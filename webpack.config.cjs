@@ -1,0 +1,75 @@
+const path = require("node:path");
+const Copy = require("copy-webpack-plugin");
+const MiniCss = require("mini-css-extract-plugin");
+const Terser = require("terser-webpack-plugin");
+
+const here = (p) => path.resolve(__dirname, p);
+const ts = (configFile) => ({ test: /\.ts$/, loader: "ts-loader", options: { transpileOnly: true, onlyCompileBundledFiles: true, configFile: here(configFile), instance: configFile } });
+const shared = (name) => ({
+  name,
+  mode: "production",
+  context: __dirname,
+  devtool: false,
+  resolve: { extensions: [".ts", ".js", ".mjs"] },
+  performance: { hints: false },
+  cache: { type: "filesystem", cacheDirectory: here(".cache/webpack"), buildDependencies: { config: [__filename, here("package-lock.json"), here("tsconfig.base.json")] } },
+  stats: "errors-warnings",
+});
+
+/** What Excel loads: one classic script that needs nothing but a global CustomFunctions. */
+const functions = {
+  ...shared("functions"),
+  target: ["web", "es2020"],
+  entry: { functions: "./functions/main.ts" },
+  output: { path: here("dist"), filename: "[name].js" },
+  module: { rules: [ts("functions/tsconfig.json")] },
+};
+
+const fill = (parts) => (content) => Object.entries(parts).reduce((text, [mark, part]) => text.replaceAll(`<!-- ${mark} -->`, part), content.toString());
+const office = '<script src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script>\n    <script src="functions.js"></script>';
+const pageScripts = (base) => `<link rel="stylesheet" href="${base}pane.css" />\n    <script defer src="${base}core.js"></script>\n    <script defer src="${base}pane.js"></script>`;
+
+/** The pane: view code over a second chunk of core, catalogue and data; two pages from one template. */
+const pane = {
+  ...shared("pane"),
+  target: ["web", "es2020"],
+  entry: { pane: "./taskpane/main.ts" },
+  output: { path: here("dist"), filename: "[name].js" },
+  optimization: { splitChunks: { cacheGroups: { default: false, defaultVendors: false, core: { name: "core", chunks: "all", enforce: true, test: (m) => /[\\/](src|functions|node_modules)[\\/]/.test(m.nameForCondition?.() ?? "") } } } },
+  module: { rules: [ts("taskpane/tsconfig.json"), { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }] },
+  plugins: [
+    new MiniCss({ filename: "[name].css" }),
+    new Copy({
+      patterns: [
+        { from: "taskpane/pane.html", to: "taskpane.html", transform: fill({ office, scripts: pageScripts("") }) },
+        { from: "taskpane/pane.html", to: "tryit/pane.html", transform: fill({ office: "", scripts: pageScripts("../") }) },
+        { from: "functions/functions.json", to: "functions.json" },
+        { from: "taskpane/assets", to: "assets" },
+        { from: "taskpane/help.html", to: "help.html", noErrorOnMissing: true },
+      ],
+    }),
+  ],
+};
+
+/** The try-it page: the grid, large and only ever served locally, never part of the add-in. */
+const tryit = {
+  ...shared("tryit"),
+  target: ["web", "es2020"],
+  entry: { page: "./taskpane/tryit/main.ts" },
+  output: { path: here("dist/tryit"), filename: "[name].js", chunkFilename: "[name].js", publicPath: "" },
+  optimization: { minimizer: [new Terser({ minify: Terser.esbuildMinify, terserOptions: { target: "es2020" }, extractComments: false })] },
+  module: { rules: [ts("taskpane/tryit/tsconfig.json"), { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }, { test: /\.m?js$/, resolve: { fullySpecified: false } }] },
+  plugins: [new MiniCss({ filename: "[name].css" }), new Copy({ patterns: [{ from: "taskpane/tryit/index.html", to: "index.html" }] })],
+};
+
+/** Programs that run under Node. */
+const node = {
+  ...shared("node"),
+  target: "node20",
+  entry: { generate: "./functions/generate.ts" },
+  output: { path: here("build"), filename: "[name].cjs" },
+  optimization: { minimize: false },
+  module: { rules: [ts("config/tsconfig.json")] },
+};
+
+module.exports = [functions, pane, tryit, node];
