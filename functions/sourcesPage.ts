@@ -1,5 +1,6 @@
 import { cuttingConstants, widthChip, usualBands, type Constant } from "../src/data/cuttingConstants";
 import { groups } from "../src/data/groups";
+import { comparisonRows } from "./comparison";
 import { table } from "./reference";
 import { plainNumber } from "./sentence";
 import { words } from "./words";
@@ -36,7 +37,13 @@ export function sourcesPage(): string {
     "",
     ...table(["group", "letter", "kc1.1 [N/mm²] / mc", "chip volume", "hardness to [HB]", "bi-metal speed", "bi-metal chip", "carbide speed", "carbide chip"], rows),
     "",
-    "Where the values come from:",
+    "## Compared with a tables book",
+    "",
+    "Predicted carbide rates of solid rounds of 4, 7 and 10 in, no saw described, beside the area rates that a German vocational tables book prints for band sawing. The book states neither class of blade nor size nor band speed, so the table is a comparison, not a validation; groups outside are left outside and named.",
+    "",
+    ...table(["group", "grade", "predicted [cm²/min]", "tables book [cm²/min]", "verdict"], comparisonRows()),
+    "",
+    "Where the values of the groups come from:",
     "",
     ...bases.map((b) => `- ${b}`),
     "",

@@ -52,7 +52,7 @@ export const plainWords: ReadonlyMap<string, string> = translations([
 ]);
 
 /** "12 pcs": words behind a count. Of those in `unsureCounts` an x before the number leaves open whether it is a length. */
-export const countWords: ReadonlySet<string> = set("pcs pc pce pces piece pieces off stk stck st stück stücke stueck ea each nos no lengths bars sticks joints stäbe stangen stab rohre");
+export const countWords: ReadonlySet<string> = set("pcs pc pce pces piece pieces off stk stck st stück stücke stueck ea each nos no lengths bars sticks joints stäbe stangen");
 export const unsureCounts: ReadonlySet<string> = set("ea each off no nos st");
 /** "qty 5", "Anzahl: 5": words before a count; the others of countWords only with a colon or an equals sign. */
 export const countLabels: ReadonlySet<string> = set("qty quantity menge anzahl stückzahl stueckzahl");
@@ -101,4 +101,4 @@ export const familyWords: ReadonlyMap<string, readonly string[]> = new Map([
 export const gradeMarks: ReadonlySet<string> = set("astm asme aisi sae uns din en jis type typ grade gr alloy w.nr. w.-nr. wnr werkstoff mat material güte guete qualität cp carbon mild tool ms t al ti");
 
 /** Words of no meaning for any field. */
-export const fillWords: ReadonlySet<string> = set("and und mit with x the a in von aus - mm");
+export const fillWords: ReadonlySet<string> = set("und and mit with the a in von aus");

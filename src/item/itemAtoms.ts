@@ -1,5 +1,4 @@
 import { plainWords } from "../data/itemWords";
-import { shapeWords } from "../data/sectionWords";
 import { compactDesignation } from "../material/compactDesignation";
 import { materialIndex } from "../material/materialIndex";
 import { normaliseSize } from "../section/normaliseSize";
@@ -10,11 +9,12 @@ import { knownWord } from "./knownWord";
  * Cuts a line into atoms. A group of letters and figures is taken apart where every part is a known word, number or
  * sign, as in 12ft or W12x50; else it stays whole, as a code. German words become English ones.
  * @param description the line [text]
- * @returns atoms, and the groups of letters between which they stood [-]
+ * @returns atoms [-]
  * @source common practice, no source
  */
 export function itemAtoms(description: string): readonly Atom[] {
-  const counted = description.replace(/\((\s*\d{1,6}\s*)\)/g, " (#$1#) ").replace(/[()[\]{}|]/g, (sign, at: number, all: string) => (all[at + 1] === "#" || all[at - 1] === "#" ? "" : " "));
+  // "(10)" counts; every other bracket only parts.
+  const counted = description.replace(/\(\s*(\d{1,6})\s*\)/g, " \u0001$1\u0002 ").replace(/[()[\]{}|]/g, " ");
   const chunks = counted.split(/[\s;]+|,(?!\d)|(?<!\d),/).flatMap((typed) => normaliseSize(typed).split(" ").map((text) => ({ text, typed })));
   const cleaned = chunks.map(({ text, typed }) => ({ text: text.length > 1 ? text.replace(/(?<=[a-z\d])[.:]$/, (sign) => (sign === ":" ? ":" : "")) : text, typed })).filter(({ text }) => text !== "");
   return joinFractions(cleaned.flatMap(({ text, typed }, i) => chunkAtoms(text, typed, cleaned[i + 1]?.text ?? "")));
@@ -22,14 +22,14 @@ export function itemAtoms(description: string): readonly Atom[] {
 
 function chunkAtoms(text: string, typed: string, next: string): readonly Atom[] {
   const whole = (kind: Atom["kind"], becomes: string): readonly Atom[] => [{ kind, text: becomes, typed, spaced: true }];
-  if (text.startsWith("#") && text.endsWith("#") && text.length > 2) return whole("code", `(${text.slice(1, -1).trim()})`);
+  const counted = /^\u0001(\d+)\u0002$/.exec(text);
+  if (counted !== null) return [{ kind: "code", text: `(${counted[1]!})`, typed: `(${counted[1]!})`, spaced: true }];
   const plain = plainWords.get(text);
   if (plain !== undefined) return whole("word", plain);
-  const lettered = /[a-zà-ÿ]/.test(text);
   if (!/\d/.test(text) && knownWord(text) !== undefined && text !== "x") return whole("word", text);
   if (/\d/.test(text) && isGrade(text, next)) return whole("code", text);
   const atoms = cut(text);
-  if (lettered && /\d/.test(text) && (isCode(text, next) || atoms.some(({ kind, text: word }) => kind === "word" && knownWord(word) === undefined))) return whole("code", text);
+  if (/\d/.test(text) && (isCode(text, next) || atoms.some(({ kind, text: word }) => kind === "word" && knownWord(word) === undefined))) return whole("code", text);
   if (atoms.length === 1) return [{ ...atoms[0]!, typed }];
   return atoms;
 }
@@ -47,7 +47,7 @@ function opensSize(next: string): boolean {
 
 /** S420, T6, 6061-T6, 304LN, +QT: letters of sizes, but not standing as a size has them. */
 function isCode(text: string, next: string): boolean {
-  if (/[a-z\d]\+/.test(text) || /^\d{3,5}-?(?![x"'])[a-z]\d*$/.test(text)) return !/^\d{3,4}-?[m]$/.test(text);
+  if (/\/[a-z]{0,3}\d{3}/.test(text) || /[a-z\d]\+/.test(text) || /^\d{3,5}-?(?![x"'])[a-z]\d*$/.test(text)) return !/^\d{3,4}-?[m]$/.test(text);
   const letter = /^([a-z])(\d+)$/.exec(text);
   if (/^\d{3,5}-[a-z]/.test(text)) return true;
   if (letter === null) return false;

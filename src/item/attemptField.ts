@@ -1,0 +1,17 @@
+import { InputError } from "../errors";
+import { itemRefusal } from "./itemRefusal";
+
+/**
+ * What a reader gives, or its refusal as that of one field of the line: the line holds no answer that the reader takes.
+ * @param read asks a reader [-]
+ * @returns the value, or the refusal with reason "none" [-]
+ * @source definition
+ */
+export function attemptField<T>(read: () => T): T | InputError {
+  try {
+    return read();
+  } catch (refusal) {
+    if (refusal instanceof InputError) return itemRefusal(refusal.problem, refusal.facts);
+    throw refusal;
+  }
+}

@@ -1,0 +1,115 @@
+import { conditionWords, familyWords, gradeMarks } from "../data/itemWords";
+import { InputError } from "../errors";
+import { compactDesignation } from "../material/compactDesignation";
+import { findMaterial } from "../material/findMaterial";
+import type { Material } from "../material/material";
+import { attemptField } from "./attemptField";
+import { gradeSpans, type GradeSpan } from "./gradeSpans";
+import { isDimension } from "./isDimension";
+import type { Line } from "./item";
+import { itemRefusal } from "./itemRefusal";
+
+/** What the line says of the material, and which codes of the line no reader knows. */
+export interface LineMaterial {
+  readonly grade: Material | InputError;
+  readonly unknown: readonly string[];
+  /** Bare numbers that were taken as grades. */
+  readonly numbers: readonly number[];
+}
+
+type Find = (designation: string) => Material | InputError;
+
+/**
+ * Takes the material out of a line: its designation, with condition and family wherever they stand.
+ * @param line whose roles are filled in [-]
+ * @param own materials of the shop block [-]
+ * @returns the material, or the refusal naming the candidates [-]
+ * @source common practice, no source
+ */
+export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial {
+  const find: Find = (designation) => attemptField(() => findMaterial(designation, own));
+  const found = gradeSpans(line, new Set(own.map(({ name }) => compactDesignation(name))));
+  const coded = line.atoms.flatMap(({ kind, text }, i) => (kind === "code" && line.roles[i] === "" && !found.some(({ from, to }) => from <= i && i <= to) ? [{ from: i, to: i, text: text.replace(/[()]/g, ""), strong: true }] : []));
+  const codes = coded.filter(({ text }) => !(find(text) instanceof InputError));
+  const strong = [...found.filter((span) => span.strong), ...codes].sort((a, b) => a.from - b.from);
+  const spans = strong.length > 0 ? strong : (familyNumber(line, find) ?? found);
+  for (const { from, to } of spans) line.roles.fill("material", from, to + 1);
+  const left = coded.filter((code) => !codes.includes(code));
+  const suffixes = left.filter(({ text }) => belongs(text, spans, find));
+  for (const { from } of suffixes) line.roles[from] = "material";
+  const unknown = left.filter((code) => !suffixes.includes(code)).map(({ text }) => text);
+  const numbers = spans.flatMap(({ from, to }) => (from === to && line.atoms[from]!.kind === "number" ? [from] : []));
+  const tail = [...suffixes.map(({ text }) => text).filter((text) => /^[thp]\d/.test(text)), ...conditions(line)];
+  const grade = gradeOf(line, spans, tail, find);
+  return { grade: unknown.length > 0 ? unknownCode(unknown[0]!, grade, find) : grade, unknown, numbers };
+}
+
+function unknownCode(code: string, grade: Material | InputError, find: Find): InputError {
+  if (!(grade instanceof InputError)) return itemRefusal("{code} is not known; it may be another grade than {grade}", { code, grade: grade.name });
+  const refusal = find(code);
+  return refusal instanceof InputError ? refusal : grade;
+}
+
+/** Whether a code goes with a grade without making it another: T6, H1150, A276, +QT. */
+function belongs(code: string, spans: readonly GradeSpan[], find: Find): boolean {
+  const [first] = spans;
+  const alone = first && find(first.text);
+  if (alone === undefined || alone instanceof InputError) return false;
+  return [`${first!.text} ${code}`, `${code} ${first!.text}`].some((text) => {
+    const both = find(text);
+    return !(both instanceof InputError) && both.grade === alone.grade;
+  });
+}
+
+/** Conditions anywhere in the line, and EN 10027 suffixes such as + N; words that mark a grade are read over. */
+function conditions({ atoms, roles }: Line): readonly string[] {
+  const found: string[] = [];
+  atoms.forEach(({ kind, text }, i) => {
+    if (roles[i] !== "" || kind !== "word") return;
+    const before = atoms[i - 1];
+    const suffix = before?.kind === "mark" && before.text === "+";
+    if (suffix) [roles[i - 1], roles[i]] = ["material", "material"];
+    else if (conditionWords.has(text)) roles[i] = "material";
+    else return;
+    found.push(suffix ? `+${text}` : text);
+  });
+  return [...new Set(found)];
+}
+
+/** 360 brass, titanium grade 2: a number that is a grade only beside its family. */
+function familyNumber({ atoms, roles }: Line, find: Find): readonly GradeSpan[] | undefined {
+  const line = { atoms, roles };
+  const family = atoms.findIndex(({ kind, text }, i) => kind === "word" && roles[i] === "" && (familyWords.has(text) || text === "ti"));
+  if (family < 0) return undefined;
+  for (let i = 0; i < atoms.length; i++) {
+    const { kind, text } = atoms[i]!;
+    const marked = ["gr", "grade", "cda", "alloy"].includes(atoms[i - 1]?.text ?? "");
+    if (kind !== "number" || roles[i] !== "" || isDimension(line, i) || !(marked || /^\d{3}(?:\d\d)?$/.test(text))) continue;
+    const name = `${marked ? `${atoms[i - 1]!.text} ` : ""}${text} ${atoms[family]!.text}`;
+    if (!(find(name) instanceof InputError)) return [{ from: i, to: i, text: name, strong: true }];
+  }
+  return undefined;
+}
+
+function gradeOf(line: Line, spans: readonly GradeSpan[], tail: readonly string[], find: Find): Material | InputError {
+  const texts = [...new Set(spans.map(({ text }) => text))];
+  const families = line.atoms.flatMap(({ kind, text }, i) => (kind === "word" && line.roles[i] === "" && familyWords.has(text) ? [text] : []));
+  line.atoms.forEach(({ kind, text }, i) => {
+    if (kind === "word" && line.roles[i] === "" && (familyWords.has(text) || (gradeMarks.has(text) && text.length > 1))) line.roles[i] = "read";
+  });
+  const [first] = texts;
+  if (first === undefined) return noMaterial(families);
+  const named = texts.length > 1 ? find(texts.slice(0, 4).join("/")) : find(first);
+  const grade = tail.length === 0 || named instanceof InputError ? named : find(withTail(first, tail));
+  if (texts.length > 1 && named instanceof InputError && !named.problem.includes("meanings")) return itemRefusal("more than one material: {names}", { names: texts.join(" or ") });
+  if (grade instanceof InputError) return grade;
+  const other = families.find((word) => !familyWords.get(word)!.some((part) => grade.family.includes(part)));
+  return other === undefined ? grade : itemRefusal("{grade} is not {family}: which of the two is meant?", { grade: grade.name, family: other });
+}
+
+const withTail = (grade: string, tail: readonly string[]): string => tail.reduce((text, part) => (part.startsWith("+") ? text + part : `${text} ${part}`), grade);
+
+function noMaterial(families: readonly string[]): InputError {
+  if (families.length === 0) return itemRefusal("the line names no material");
+  return itemRefusal("{families} names no single material; write the grade", { families: families.join(" ") });
+}

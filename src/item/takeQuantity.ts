@@ -1,0 +1,74 @@
+import { countLabels, countWords, unsureCounts } from "../data/itemWords";
+import type { InputError } from "../errors";
+import { materialIndex } from "../material/materialIndex";
+import type { Atom, Line } from "./item";
+import { itemRefusal } from "./itemRefusal";
+
+/** A count: its number, its atoms from and to, and whether it may be a length too. */
+interface Count {
+  readonly text: string;
+  readonly from: number;
+  readonly to: number;
+  readonly unsure: boolean;
+}
+
+/**
+ * Takes the number of pieces out of a line: 12 pcs, qty 5, (10), 25 ea, 5 off, 10 Stk, 5 x round …, 5 @ 24".
+ * @param line whose roles are filled in [-]
+ * @returns pieces [-]; the refusal where two are named or the number is not whole; undefined where the line says none
+ * @source common practice, no source
+ */
+export function takeQuantity(line: Line): number | InputError | undefined {
+  const counts = line.atoms.flatMap((_, i) => countAt(line, i) ?? []);
+  for (const { from, to } of counts) for (let i = from; i <= to; i++) if (line.atoms[i]!.text !== "bars" && line.atoms[i]!.text !== "@") line.roles[i] = "quantity";
+  const [first] = counts;
+  if (first === undefined) return undefined;
+  const unsure = counts.find((count) => count.unsure);
+  if (unsure !== undefined) return itemRefusal("{count} may be a number of pieces or a length; write for example {count} pcs", { count: unsure.text });
+  const values = [...new Set(counts.map(({ text }) => text))];
+  if (values.length > 1) return itemRefusal("the line gives more than one quantity: {values}", { values: values.join(" or ") });
+  const value = Number(first.text.replace(",", "."));
+  if (!Number.isInteger(value) || value < 1 || value > 1e6) return itemRefusal("a quantity of {text} is not a whole number of pieces, 1 or more", { text: first.text });
+  return value;
+}
+
+function countAt(line: Line, i: number): Count | undefined {
+  const { atoms, roles } = line;
+  const atom = atoms[i]!;
+  if (roles[i] !== "") return undefined;
+  if (atom.kind === "code") return inBrackets(atom, i);
+  if (atom.kind === "word") return behindLabel(atoms, i);
+  if (atom.kind !== "number" || atom.text.includes("/")) return undefined;
+  return beforeWord(atoms, i) ?? beforeShape(atoms, i);
+}
+
+/** "(10)"; but "(304)" may be a grade. */
+function inBrackets({ text }: Atom, i: number): Count | undefined {
+  const number = /^\((\d+)\)$/.exec(text)?.[1];
+  return number === undefined || materialIndex.has(number) ? undefined : { text: number, from: i, to: i, unsure: false };
+}
+
+function behindLabel(atoms: readonly Atom[], i: number): Count | undefined {
+  const { text } = atoms[i]!;
+  const marked = [":", "=", "#", "."].includes(atoms[i + 1]?.text ?? "");
+  const number = atoms[i + (marked ? 2 : 1)];
+  const label = countLabels.has(text) || (marked && countWords.has(text) && text !== "no");
+  return label && number?.kind === "number" ? { text: number.text, from: i, to: i + (marked ? 2 : 1), unsure: false } : undefined;
+}
+
+function beforeWord(atoms: readonly Atom[], i: number): Count | undefined {
+  const [before, word] = [atoms[i - 1], atoms[i + 1]];
+  const { text } = atoms[i]!;
+  if (word?.text === "@") return before?.text === "x" ? undefined : { text, from: i, to: i, unsure: false };
+  if (word?.kind !== "word" || !countWords.has(word.text)) return undefined;
+  const last = atoms[i + 2]?.kind === "mark" && atoms[i + 2]?.text === "." ? i + 2 : i + 1;
+  if (before?.text !== "x") return { text, from: i, to: last, unsure: false };
+  return { text, from: i - 1, to: last, unsure: unsureCounts.has(word.text) };
+}
+
+/** 5 x round 3, 10x Rund 80: an x behind which no number stands. */
+function beforeShape(atoms: readonly Atom[], i: number): Count | undefined {
+  const [before, x, next] = [atoms[i - 1], atoms[i + 1], atoms[i + 2]];
+  if (x?.kind !== "x" || before?.text === "x" || !/^\d+$/.test(atoms[i]!.text) || next === undefined || (next.kind !== "word" && next.kind !== "code")) return undefined;
+  return next.text.startsWith("(") ? undefined : { text: atoms[i]!.text, from: i, to: i + 1, unsure: false };
+}
