@@ -31,6 +31,16 @@ interface Found {
   readonly written: string;
 }
 
+/** The grade named after a label; the label is unknown when nothing of that name is. */
+const gradeOf = (name: string, written: string, own: readonly Material[]): string => {
+  try {
+    return findMaterial(name, own).key;
+  } catch (refusal) {
+    if (refusal instanceof InputError) throw refuse('"{label}" names neither a cutting group nor one grade', { label: written.trim().slice(0, 60) });
+    throw refusal;
+  }
+};
+
 function findLabel(written: string, own: readonly Material[]): Found {
   const folded = fold(written);
   const row = byLabel.get(folded);
@@ -38,8 +48,8 @@ function findLabel(written: string, own: readonly Material[]): Found {
   const start = specials.find((s) => folded.startsWith(`${s.label.toLowerCase()} `));
   if (start === undefined) throw refuse('"{label}" is not a label of the shop block', { label: written.trim().slice(0, 40) });
   const rest = folded.slice(start.label.length + 1);
-  const group = groups.find((g) => g.name === rest);
-  return { row: start, of: group?.name ?? findMaterial(rest, own).key, written };
+  const group = groups.find((g) => g.name.toLowerCase() === rest);
+  return { row: start, of: group?.name ?? gradeOf(rest, written, own), written };
 }
 
 /** zod reads each label's cells; what it refuses becomes one sentence naming the label. */

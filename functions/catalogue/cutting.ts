@@ -76,7 +76,7 @@ export const cutting = [
         minutes: column("minutes", "cutting only, nominal"),
         minutesLow: column("minutes", "at the high rate"),
         minutesHigh: column("minutes", "at the low rate"),
-        breakIn: column("text", "for a new blade"),
+        "break-in": column("text", "for a new blade"),
         bandWidth: column("size", "of the band, yours or the usual one"),
         notes: column("text", "what a careful sawyer would add"),
         changeFirst: column("text", "to cut faster"),

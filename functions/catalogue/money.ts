@@ -91,7 +91,7 @@ export const money = [
         bladeWear: column("money", "share of the blade's price"),
         bladeChange: column("money", "share of the time to change it"),
         kerf: column("money", "bar turned into chips, less what they bring"),
-        breakIn: column("money", "slower cutting of new blades, spread over their life"),
+        "break-in": column("money", "slower cutting of new blades, spread over their life"),
       },
     },
     run: cutCost,

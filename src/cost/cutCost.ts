@@ -30,7 +30,7 @@ const kerfCost = ({ section, shop }: CutCostInput): number => {
  * @throws InputError "invalid": a material price without a density; a break-in area above the life
  * @source cost per cut as in machining economics; tool-change time × cutting time / life: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7
  */
-export function cutCost(input: CutCostInput): { readonly cost: number; readonly cutting: number; readonly handling: number; readonly bladeWear: number; readonly bladeChange: number; readonly kerf: number; readonly breakIn: number } {
+export function cutCost(input: CutCostInput): { readonly cost: number; readonly cutting: number; readonly handling: number; readonly bladeWear: number; readonly bladeChange: number; readonly kerf: number; readonly "break-in": number } {
   const { section, rate, hourlyCost, price, life, shop } = input;
   if (shop.breakInArea > life) throw new InputError("invalid", "life", "{parameter} is less than the Break-in area of the shop block");
   const perMinute = hourlyCost / (60 * shop.availability);
@@ -41,5 +41,5 @@ export function cutCost(input: CutCostInput): { readonly cost: number; readonly 
   const bladeChange = perMinute * shop.changeMinutes * blades;
   const breakIn = perMinute * (shop.breakInArea / rate) * (1 / shop.breakInFeedShare - 1) * blades;
   const kerf = kerfCost(input);
-  return { cost: cutting + handling + bladeWear + bladeChange + kerf + breakIn, cutting, handling, bladeWear, bladeChange, kerf, breakIn };
+  return { cost: cutting + handling + bladeWear + bladeChange + kerf + breakIn, cutting, handling, bladeWear, bladeChange, kerf, "break-in": breakIn };
 }

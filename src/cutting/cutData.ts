@@ -50,7 +50,7 @@ export function cutData(input: CutWork & { readonly pitch: Pitch | undefined }) 
     minutes: run.minutes,
     minutesLow: cut.profile.area / prediction.rateHigh,
     minutesHigh: cut.profile.area / prediction.rateLow,
-    breakIn: breakInText(input, prediction),
+    "break-in": breakInText(input, prediction),
     bandWidth: prepared.band.width,
     notes: cutNotes(prediction) as Text,
     changeFirst: changeFirst(prediction) as Text,

@@ -24,8 +24,9 @@ export const plainWords: ReadonlyMap<string, string> = translations([
   ["u", "u-stahl u-profil u-eisen u-träger"],
   ["tee", "t-stahl t-profil"],
   ["plate", "blech platte"],
-  ["bar", "stab stabstahl stange"],
-  ["dia", "durchmesser durchm"],
+  ["bar", "stab stabstahl stange blankstahl"],
+  ["shaft", "welle"],
+  ["dia", "d durchmesser durchm"],
   ["wall", "wand wandstärke wanddicke wd ws"],
   ["id", "innen innendurchmesser"],
   ["od", "aussen außen da"],
@@ -70,7 +71,7 @@ export const referenceLabels: ReadonlySet<string> = set(
   "po p.o. so pos position item line heat charge lot rev dwg drawing zeichnung zng job wo order auftrag bestellung kommission ref mark mk tag no nr din en iso apz zeugnis cert certificate",
 );
 /** A number before one of these is no dimension: weights, prices. */
-export const referenceTails: ReadonlySet<string> = set("kg lb lbs usd eur euro € $ %");
+export const referenceTails: ReadonlySet<string> = set("kg lb lbs usd eur euro € %");
 
 /** Words that make another shape of the bar than the size reader can read without them. */
 export const otherShapes: ReadonlySet<string> = set(
@@ -98,7 +99,7 @@ export const familyWords: ReadonlyMap<string, readonly string[]> = new Map([
 ]);
 
 /** Words before a grade that say nothing more than that one follows, and words of families that no grade is checked against. */
-export const gradeMarks: ReadonlySet<string> = set("astm asme aisi sae uns din en jis type typ grade gr alloy w.nr. w.-nr. wnr werkstoff mat material güte guete qualität cp carbon mild tool ms t al ti");
+export const gradeMarks: ReadonlySet<string> = set("cda astm asme aisi sae uns din en jis type typ grade gr alloy w.nr. w.-nr. wnr werkstoff mat material güte guete qualität cp carbon mild tool ms t al ti");
 
 /** Words of no meaning for any field. */
-export const fillWords: ReadonlySet<string> = set("und and mit with the a in von aus");
+export const fillWords: ReadonlySet<string> = set("w/ w/o und and mit with the a in von aus");

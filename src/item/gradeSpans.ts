@@ -42,7 +42,7 @@ function isFree(line: Line, i: number): boolean {
   return kind !== "number" || !isDimension(line, i);
 }
 
-function longestAt({ atoms }: Line, free: readonly boolean[], from: number, ownNames: ReadonlySet<string>): GradeSpan | undefined {
+function longestAt({ atoms, roles }: Line, free: readonly boolean[], from: number, ownNames: ReadonlySet<string>): GradeSpan | undefined {
   if (atoms[from]!.kind === "mark") return undefined;
   let end = from;
   while (end + 1 < atoms.length && end + 1 - from < most && free[end + 1]!) end += 1;
@@ -51,7 +51,7 @@ function longestAt({ atoms }: Line, free: readonly boolean[], from: number, ownN
     const text = span.map(({ typed, spaced }, i) => (spaced && i > 0 ? ` ${typed}` : typed)).join("").replace(/[()]/g, "");
     const form = compactDesignation(text);
     if (ownNames.has(form)) return { from, to, text, strong: true };
-    if (atoms[to]!.kind === "mark" || !(materialIndex.has(form) || plainNames.has(form)) || !isLikely(span, atoms[to + 1])) continue;
+    if (atoms[to]!.kind === "mark" || !(materialIndex.has(form) || plainNames.has(form)) || !isLikely(span, roles[to + 1] === "" ? atoms[to + 1] : undefined)) continue;
     return { from, to, text, strong: /\d/.test(text) };
   }
   return undefined;
@@ -59,12 +59,16 @@ function longestAt({ atoms }: Line, free: readonly boolean[], from: number, ownN
 
 function isLikely(span: readonly Atom[], next: Atom | undefined): boolean {
   const [first] = span;
-  const last = span[span.length - 1]!;
   if (span.length === 1 && first!.kind === "number") return isGradeNumber(first!.text);
-  // 17 4 is two numbers; 80 a is no grade 80A; 316 L 2x2x1/4 is an angle.
-  if (span.length > 1 && first!.kind === "number" && (span.every(({ kind }) => kind === "number") || !/^\d{3}|\d\.\d/.test(first!.text))) return false;
-  if (span.length > 1 && last.kind === "word" && last.text.length === 1 && shapeWords.has(last.text) && next?.kind === "number") return false;
+  if (span.length > 1 && !isJoined(span, next)) return false;
   return span.some(({ typed }) => /\d/.test(typed)) || isPlainName(span);
+}
+
+/** 17 4 is two numbers; 80 a is no grade 80A; in 316 L 2x2x1/4 the L is an angle. */
+function isJoined(span: readonly Atom[], next: Atom | undefined): boolean {
+  const [first, last] = [span[0]!, span[span.length - 1]!];
+  if (first.kind === "number" && (span.every(({ kind }) => kind === "number") || !/^\d{3}|\d\.\d/.test(first.text))) return false;
+  return !(last.text.length === 1 && shapeWords.has(last.text) && next?.kind === "number");
 }
 
 /** Whole numbers as grades are written, 4140 and 52100, and material numbers, 1.4301. */
@@ -72,8 +76,13 @@ function isGradeNumber(text: string): boolean {
   return /^\d{3,5}$/.test(text) || /^\d[.,]\d{4}$/.test(text);
 }
 
-/** Hot rolled and the like only say how the bar was made; HSS is the hollow section. */
+/** Hot rolled and the like only say how the bar was made; HSS is the hollow section; steel alone is no grade. */
 function isPlainName(span: readonly Atom[]): boolean {
-  const made = span.every(({ text }) => (ignoredWords.has(text) && !["dom", "hrs", "crs"].includes(text)) || conditionWords.has(text));
-  return !made && span.map(({ typed }) => typed).join("").length >= 3 && !["hss", "steel"].includes(span[0]!.text) || familyWords.has(span[0]!.text) && span[0]!.text !== "steel";
+  const first = span[0]!.text;
+  if (first === "steel" || first === "hss") return false;
+  if (familyWords.has(first)) return true;
+  const made = span.every(({ text }) => (ignoredWords.has(text) && !namesSteel.has(text)) || conditionWords.has(text));
+  return !made && span.map(({ typed }) => typed).join("").length >= 3;
 }
+
+const namesSteel: ReadonlySet<string> = new Set(["dom", "hrs", "crs"]);

@@ -12,14 +12,19 @@ const separators: ReadonlySet<string> = new Set(["x", "by"]);
  * @returns true for a dimension [-]
  * @source common practice, no source
  */
-export function isDimension({ atoms, roles }: Line, i: number): boolean {
+export function isDimension({ atoms, roles, units }: Line, i: number): boolean {
   const open = (at: number): string => (roles[at] === "" ? atoms[at]!.text : "");
   const before = open(i - 1);
   if (separators.has(before) || schedules.has(before)) return true;
   let next = i + 1;
-  // A shape's letter is a unit or a tag only where it stands as one: 304 L, 1018 W.
-  const isUnit = (at: number) => (unitWords.has(open(at)) || longUnits.has(open(at)) || tagWords.has(open(at))) && (!shapeWords.has(open(at)) || open(at) === "m");
-  if (isUnit(next) && !(open(next) === "m" && atoms[next]!.spaced)) return true;
-  while (isUnit(next)) next += 1;
-  return separators.has(open(next)) || (scheduleWords.has(open(next)) && /^\d{1,2}$/.test(atoms[i]!.text));
+  while (isMeasure(open(next))) next += 1;
+  if (next > i + 1 && !(open(i + 1) === "m" && atoms[i + 1]!.spaced)) return true;
+  // 4140 x 6": no bar is 4140 in wide.
+  const tooWide = units === "inch" && /^\d{4,5}$/.test(atoms[i]!.text) && atoms[next]?.spaced === true;
+  return (separators.has(open(next)) && !tooWide) || (scheduleWords.has(open(next)) && /^\d{1,2}$/.test(atoms[i]!.text));
+}
+
+/** A unit or a tag; a shape's letter is none: 304 L, 1018 W. */
+function isMeasure(word: string): boolean {
+  return word === "m" || ((unitWords.has(word) || longUnits.has(word) || tagWords.has(word)) && !shapeWords.has(word));
 }

@@ -1,5 +1,6 @@
 import type { InputError } from "../errors";
 import type { Material } from "../material/material";
+import type { Units } from "../quantities";
 import type { Section } from "../section/section";
 
 /** What one description cell means. Each field that the line does not say, or leaves open, holds its own refusal. */
@@ -37,4 +38,6 @@ export interface Atom {
 export interface Line {
   readonly atoms: readonly Atom[];
   readonly roles: Role[];
+  /** Unit of bare numbers. */
+  readonly units: Units;
 }

@@ -51,15 +51,20 @@ function isCode(text: string, next: string): boolean {
   const letter = /^([a-z])(\d+)$/.exec(text);
   if (/^\d{3,5}-[a-z]/.test(text)) return true;
   if (letter === null) return false;
-  if (letter[1] === "l" && letter[2]!.length >= 3) return false;
-  return !opensSize(next) && letter[1] !== "u" && letter[1] !== "x";
+  // L6000, D50, U200: a length, a diameter, a channel that the size reader asks about.
+  if (/^(?:l\d{3,}|d\d{2,}|[ux]\d+)$/.test(text)) return false;
+  return !opensSize(next);
 }
+
+type Push = (kind: Atom["kind"], piece: string, becomes?: string) => void;
 
 const pieces = /(\d+-\d+\/\d+|\d+\/\d+|\d*[.,]\d+(?:[.,]\d+)*|\d+)|((?:[a-z](?:[./][a-z])+(?![a-zà-ÿ])\.?)|[a-zà-ÿ]+(?:&[a-z]+)*\.?)|([\s\S])/gu;
 
 function cut(text: string): readonly Atom[] {
   const atoms: Atom[] = [];
-  const push = (kind: Atom["kind"], piece: string, becomes = piece): void => void atoms.push({ kind, text: becomes, typed: piece, spaced: atoms.length === 0 });
+  const push: Push = (kind, piece, becomes = piece) => {
+    atoms.push({ kind, text: becomes, typed: piece, spaced: atoms.length === 0 });
+  };
   for (const [, number, word, mark] of text.matchAll(pieces)) {
     if (number !== undefined) push("number", number);
     else if (mark !== undefined) push("mark", mark);
@@ -69,15 +74,14 @@ function cut(text: string): readonly Atom[] {
 }
 
 /** ODx is OD x; a lone x separates; the point of an abbreviation is left out. */
-function cutWord(written: string, push: (kind: Atom["kind"], piece: string, becomes?: string) => void): void {
+function cutWord(written: string, push: Push): void {
   const word = /^[a-z][./]/.test(written) && knownWord(written) === undefined ? written.replace(/[./]/g, "") : written.replace(/\.$/, "");
   const before = /^(.+)x$/.exec(word)?.[1];
-  if (word === "x") return push("x", "x");
-  if (before !== undefined && knownWord(word) === undefined && knownWord(before) !== undefined) {
+  if (word === "x") push("x", "x");
+  else if (before !== undefined && knownWord(word) === undefined && knownWord(before) !== undefined) {
     push("word", before, plainWords.get(before) ?? before);
-    return push("x", "x");
-  }
-  push("word", written, plainWords.get(word) ?? word);
+    push("x", "x");
+  } else push("word", written, plainWords.get(word) ?? word);
 }
 
 /** 1 1/4: a whole number of at most two figures before a fraction. 1018 1/2 is a grade and a fraction. */

@@ -3,7 +3,7 @@ import { shapeWords, unitWords } from "../data/sectionWords";
 import type { InputError } from "../errors";
 import { materialIndex } from "../material/materialIndex";
 import { attemptField } from "./attemptField";
-import type { Line } from "./item";
+import type { Atom, Line } from "./item";
 import { itemRefusal } from "./itemRefusal";
 import { readLength } from "../section/readLength";
 
@@ -47,82 +47,102 @@ export function takeLength(line: Line): LineLength | InputError | undefined {
 function oneOf(spans: readonly Span[]): LineLength | InputError | undefined {
   const [first, ...others] = spans;
   if (first === undefined) return undefined;
-  const value = ({ text }: Span) => attemptField(() => readLength(text, "inch"));
-  const other = others.find((span) => span.text !== first.text && (first.bare || span.bare || Math.abs(Number(value(span)) - Number(value(first))) > 1e-6 || Number.isNaN(Number(value(span)))));
+  const range = /^(\d[\d.,]*)[-/](\d[\d.,]* ?[a-z']+)$/.exec(first.text);
+  if (range !== null) return itemRefusal("a length from {least} to {most}: write the one that is meant", { least: range[1]!, most: range[2]! });
+  const other = others.find((span) => !isEqual(span, first));
   if (other === undefined) return first;
   return itemRefusal("the line gives more than one length: {first} or {second}", { first: first.text, second: other.text });
 }
 
+function isEqual(one: Span, two: Span): boolean {
+  if (one.text === two.text) return true;
+  const [first, second] = [one, two].map(({ text }) => attemptField(() => readLength(text, "inch")));
+  return !one.bare && !two.bare && typeof first === "number" && typeof second === "number" && Math.abs(first - second) < 0.001;
+}
+
 /** The span, the x and the label before it, and the words behind it that only repeat that it is a length. */
 function take({ atoms, roles }: Line, { from, to }: Span): void {
+  const open = (i: number): string => (roles[i] === "" ? atoms[i]!.text : "");
   let [start, end] = [from, to];
-  const before = () => (roles[start - 1] === "" ? atoms[start - 1]?.text : undefined);
-  while (before() !== undefined && (lengthLabels.has(before()!) || marks.has(before()!) || (start === from && before() === "x"))) start -= 1;
-  while (roles[end + 1] === "" && (lengthTails.has(atoms[end + 1]!.text) || randomWords.has(atoms[end + 1]!.text)) && !/\d/.test(atoms[end + 2]?.text ?? "")) end += 1;
-  for (let i = start; i <= end; i++) roles[i] = "length";
+  if (open(start - 1) === "x") start -= 1;
+  while (lengthLabels.has(open(start - 1)) || marks.has(open(start - 1))) start -= 1;
+  // L of L=6000, and of L 6000 where labelledAt has taken it for a label.
+  if (open(start - 1) === "l" && open(start - 2) !== "x") start -= 1;
+  const repeats = (i: number) => lengthTails.has(open(i)) || randomWords.has(open(i));
+  while (repeats(end + 1) && !/\d/.test(atoms[end + 2]?.text ?? "")) end += 1;
+  roles.fill("length", start, end + 1);
 }
 
 function textOf({ atoms }: Line, from: number, to: number): string {
   return atoms.slice(from, to + 1).map(({ text, spaced }, i) => (spaced && i > 0 ? ` ${text}` : text)).join("");
 }
 
-const isUnit = (text: string | undefined, units: ReadonlySet<string>): boolean => text !== undefined && units.has(text);
+const isUnit = ({ atoms, roles }: Line, i: number, units: ReadonlySet<string>): boolean => roles[i] === "" && units.has(atoms[i]!.text);
 const shortUnits: ReadonlySet<string> = new Set([...unitWords].filter(([, unit]) => ["in", "mm", "cm"].includes(unit)).map(([word]) => word));
 
 /** 21 ft, 8'-6", 12 ft 6 in, 1,5 m; a range such as 10-12' is taken whole, so that it is refused. */
 function longAt(line: Line, i: number): Span | undefined {
   const { atoms, roles } = line;
-  const unit = atoms[i + 1];
-  if (roles[i + 1] !== "" || !isUnit(unit?.text, longUnits)) return undefined;
-  // 2 M 10x9: the shape M.
-  if (unit!.text === "m" && unit!.spaced && atoms[i + 2]?.kind === "number" && atoms[i + 3]?.kind === "x") return undefined;
+  if (!isUnit(line, i + 1, longUnits) || isShapeM(atoms, i + 1)) return undefined;
   const ranged = dashes.has(atoms[i - 1]?.text ?? "") && atoms[i - 2]?.kind === "number" && roles[i - 2] === "";
-  let to = i + 1;
-  const at = dashes.has(atoms[to + 1]?.text ?? "") ? to + 2 : to + 1;
-  const next = atoms[at];
-  if (next?.kind === "number" && roles[at] === "") {
-    if (isUnit(atoms[at + 1]?.text, shortUnits)) to = at + 1;
-    else if (!next.spaced) to = at;
-  }
-  const from = ranged ? i - 2 : i;
+  const [from, to] = [ranged ? i - 2 : i, endOf(line, i + 1)];
   return { text: textOf(line, from, to), bare: false, from, to };
+}
+
+/** 2 M 10x9: the shape. */
+function isShapeM(atoms: readonly Atom[], i: number): boolean {
+  return atoms[i]!.text === "m" && atoms[i]!.spaced && atoms[i + 1]?.kind === "number" && atoms[i + 2]?.kind === "x";
+}
+
+/** Where feet and inches, or metres and centimetres, end. */
+function endOf(line: Line, unit: number): number {
+  const { atoms, roles } = line;
+  const at = dashes.has(atoms[unit + 1]?.text ?? "") ? unit + 2 : unit + 1;
+  if (atoms[at]?.kind !== "number" || roles[at] !== "") return unit;
+  if (isUnit(line, at + 1, shortUnits)) return at + 1;
+  return atoms[at].spaced ? unit : at;
 }
 
 /** A number with the unit behind it, if any; undefined where an x follows. */
 function numberAt(line: Line, i: number): Span | undefined {
   const { atoms, roles } = line;
   if (atoms[i]?.kind !== "number" || roles[i] !== "") return undefined;
-  const united = roles[i + 1] === "" && isUnit(atoms[i + 1]?.text, shortUnits);
+  const united = isUnit(line, i + 1, shortUnits);
   const to = united ? i + 1 : i;
   if (atoms[to + 1]?.kind === "x" && roles[to + 1] === "") return undefined;
-  return { text: textOf(line, i, to), bare: !united && !atoms[i]!.text.includes("/"), from: i, to };
+  return { text: textOf(line, i, to), bare: !united && !atoms[i].text.includes("/"), from: i, to };
 }
 
 const isGradeNumber = ({ atoms }: Line, i: number): boolean => materialIndex.has(atoms[i]?.text ?? "");
 
-/** 24" LG, 3000 lang, 12-1/2 long. */
+const notTails: ReadonlySet<string> = new Set([...marks, "leg", "legs"]);
+
+/** 24" LG, 3000 lang, 12-1/2 long. Where a number stands on both sides, 3 LG 24, the word alone does not say which is the length. */
 function tailedAt(line: Line, i: number): Span | undefined {
   const span = numberAt(line, i);
-  const tail = span === undefined ? undefined : line.atoms[span.to + 1];
-  if (span === undefined || tail === undefined || !lengthTails.has(tail.text) || line.roles[span.to + 1] !== "") return undefined;
-  const after = marks.has(line.atoms[span.to + 2]?.text ?? "") || line.atoms[span.to + 2]?.text === "leg";
-  const sure = !span.bare || line.atoms[i - 1]?.kind === "x" || (numberAt(line, span.to + 2) === undefined && !isGradeNumber(line, i));
-  return sure && !after ? span : undefined;
+  if (span === undefined) return undefined;
+  const tail = span.to + 1;
+  if (!isUnit(line, tail, lengthTails) || notTails.has(line.atoms[tail + 1]?.text ?? "")) return undefined;
+  const alone = numberAt(line, tail + 1) === undefined && !isGradeNumber(line, i);
+  return !span.bare || line.atoms[i - 1]?.kind === "x" || alone ? span : undefined;
 }
 
 /** L=6000, length 24, cut to 12-1/2", @ 24". */
 function labelledAt(line: Line, i: number): Span | undefined {
-  const { atoms } = line;
-  const { text } = atoms[i]!;
-  if (text !== "l" && !lengthLabels.has(text)) return undefined;
-  if ((text === "to" || text === "auf") && !cuts.has(atoms[i - 1]?.text ?? "")) return undefined;
-  const marked = marks.has(atoms[i + 1]?.text ?? "");
+  if (!isLabel(line, i)) return undefined;
+  const marked = marks.has(line.atoms[i + 1]?.text ?? "");
   const at = i + (marked ? 2 : 1);
   const span = numberAt(line, at);
-  if (span === undefined || (span.bare && !marked && (isGradeNumber(line, at) || afterBare(line, i)))) return undefined;
-  // L is the shape of an angle, too.
-  const isLabel = text !== "l" || marked || atoms.some(({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word) && word !== "m");
-  return isLabel ? span : undefined;
+  const unsure = span?.bare === true && !marked && (isGradeNumber(line, at) || afterBare(line, i));
+  return unsure ? undefined : span;
+}
+
+/** L is the shape of an angle, too; "to" is a label behind "cut". */
+function isLabel({ atoms }: Line, i: number): boolean {
+  const { text } = atoms[i]!;
+  if (text === "to" || text === "auf") return cuts.has(atoms[i - 1]?.text ?? "");
+  if (text !== "l") return lengthLabels.has(text);
+  return marks.has(atoms[i + 1]?.text ?? "") || atoms.some(({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m");
 }
 
 /** 3 LG 24 leaves open which of the two is the length; 4140 LG 24 does not. */

@@ -1,4 +1,5 @@
 import { conditionWords, familyWords, gradeMarks } from "../data/itemWords";
+import { shapeWords } from "../data/sectionWords";
 import { InputError } from "../errors";
 import { compactDesignation } from "../material/compactDesignation";
 import { findMaterial } from "../material/findMaterial";
@@ -32,8 +33,8 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
   const coded = line.atoms.flatMap(({ kind, text }, i) => (kind === "code" && line.roles[i] === "" && !found.some(({ from, to }) => from <= i && i <= to) ? [{ from: i, to: i, text: text.replace(/[()]/g, ""), strong: true }] : []));
   const codes = coded.filter(({ text }) => !(find(text) instanceof InputError));
   const strong = [...found.filter((span) => span.strong), ...codes].sort((a, b) => a.from - b.from);
-  const spans = strong.length > 0 ? strong : (familyNumber(line, find) ?? found);
-  for (const { from, to } of spans) line.roles.fill("material", from, to + 1);
+  const spans = strong.length > 0 ? strong.map((span) => ofTube(span, found, find)) : (familyNumber(line, find) ?? found);
+  for (const { from, to } of spans) for (let i = from; i <= to; i++) if (!isShape(line, i)) line.roles[i] = "material";
   const left = coded.filter((code) => !codes.includes(code));
   const suffixes = left.filter(({ text }) => belongs(text, spans, find));
   for (const { from } of suffixes) line.roles[from] = "material";
@@ -41,7 +42,21 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
   const numbers = spans.flatMap(({ from, to }) => (from === to && line.atoms[from]!.kind === "number" ? [from] : []));
   const tail = [...suffixes.map(({ text }) => text).filter((text) => /^[thp]\d/.test(text)), ...conditions(line)];
   const grade = gradeOf(line, spans, tail, find);
+  for (const { from, to } of found) for (let i = from; i <= to; i++) if (line.roles[i] === "") line.roles[i] = "read";
   return { grade: unknown.length > 0 ? unknownCode(unknown[0]!, grade, find) : grade, unknown, numbers };
+}
+
+/** DOM tube: a designation, whose second word is the shape, too. */
+function isShape({ atoms }: Line, i: number): boolean {
+  const { kind, text } = atoms[i]!;
+  return kind === "word" && text.length > 1 && shapeWords.has(text);
+}
+
+/** DOM 1026 and 1026 DOM are the same tube. */
+function ofTube(span: GradeSpan, found: readonly GradeSpan[], find: Find): GradeSpan {
+  const dom = found.some(({ text }) => text.toLowerCase() === "dom");
+  const text = `DOM ${span.text}`;
+  return dom && !(find(text) instanceof InputError) ? { ...span, text } : span;
 }
 
 function unknownCode(code: string, grade: Material | InputError, find: Find): InputError {
@@ -76,16 +91,18 @@ function conditions({ atoms, roles }: Line): readonly string[] {
   return [...new Set(found)];
 }
 
+const marking: ReadonlySet<string> = new Set(["gr", "grade", "cda", "alloy"]);
+
 /** 360 brass, titanium grade 2: a number that is a grade only beside its family. */
-function familyNumber({ atoms, roles }: Line, find: Find): readonly GradeSpan[] | undefined {
-  const line = { atoms, roles };
+function familyNumber(line: Line, find: Find): readonly GradeSpan[] | undefined {
+  const { atoms, roles } = line;
   const family = atoms.findIndex(({ kind, text }, i) => kind === "word" && roles[i] === "" && (familyWords.has(text) || text === "ti"));
-  if (family < 0) return undefined;
   for (let i = 0; i < atoms.length; i++) {
     const { kind, text } = atoms[i]!;
-    const marked = ["gr", "grade", "cda", "alloy"].includes(atoms[i - 1]?.text ?? "");
-    if (kind !== "number" || roles[i] !== "" || isDimension(line, i) || !(marked || /^\d{3}(?:\d\d)?$/.test(text))) continue;
-    const name = `${marked ? `${atoms[i - 1]!.text} ` : ""}${text} ${atoms[family]!.text}`;
+    if (kind !== "number" || roles[i] !== "" || isDimension(line, i)) continue;
+    const mark = marking.has(atoms[i - 1]?.text ?? "") ? `${atoms[i - 1]!.text} ` : "";
+    if (mark === "" && (family < 0 || !/^\d{3}(?:\d\d)?$/.test(text))) continue;
+    const name = `${mark}${text} ${atoms[family]?.text ?? ""}`.trim();
     if (!(find(name) instanceof InputError)) return [{ from: i, to: i, text: name, strong: true }];
   }
   return undefined;
@@ -99,12 +116,24 @@ function gradeOf(line: Line, spans: readonly GradeSpan[], tail: readonly string[
   });
   const [first] = texts;
   if (first === undefined) return noMaterial(families);
-  const named = texts.length > 1 ? find(texts.slice(0, 4).join("/")) : find(first);
+  const named = texts.length > 1 ? find(texts.slice(0, 4).join("/")) : ofFamily(first, families, find);
   const grade = tail.length === 0 || named instanceof InputError ? named : find(withTail(first, tail));
   if (texts.length > 1 && named instanceof InputError && !named.problem.includes("meanings")) return itemRefusal("more than one material: {names}", { names: texts.join(" or ") });
   if (grade instanceof InputError) return grade;
-  const other = families.find((word) => !familyWords.get(word)!.some((part) => grade.family.includes(part)));
+  const other = families.find((word) => !isOf(grade, word));
   return other === undefined ? grade : itemRefusal("{grade} is not {family}: which of the two is meant?", { grade: grade.name, family: other });
+}
+
+/** 660 bronze: the family decides between two meanings. */
+function ofFamily(text: string, families: readonly string[], find: Find): Material | InputError {
+  const grade = find(text);
+  if (!(grade instanceof InputError)) return grade;
+  const others = families.flatMap((family) => [`${text} ${family}`, `SAE ${text}`].map(find));
+  return others.find((other) => !(other instanceof InputError) && families.every((family) => isOf(other, family))) ?? grade;
+}
+
+function isOf(grade: Material, family: string): boolean {
+  return familyWords.get(family)!.some((part) => grade.family.includes(part));
 }
 
 const withTail = (grade: string, tail: readonly string[]): string => tail.reduce((text, part) => (part.startsWith("+") ? text + part : `${text} ${part}`), grade);

@@ -1,4 +1,5 @@
 import { countLabels, countWords, unsureCounts } from "../data/itemWords";
+import { unitWords } from "../data/sectionWords";
 import type { InputError } from "../errors";
 import { materialIndex } from "../material/materialIndex";
 import type { Atom, Line } from "./item";
@@ -24,7 +25,7 @@ export function takeQuantity(line: Line): number | InputError | undefined {
   const [first] = counts;
   if (first === undefined) return undefined;
   const unsure = counts.find((count) => count.unsure);
-  if (unsure !== undefined) return itemRefusal("{count} may be a number of pieces or a length; write for example {count} pcs", { count: unsure.text });
+  if (unsure !== undefined) return itemRefusal("{count} may be the quantity, or a length or grade; write for example qty {count}", { count: unsure.text });
   const values = [...new Set(counts.map(({ text }) => text))];
   if (values.length > 1) return itemRefusal("the line gives more than one quantity: {values}", { values: values.join(" or ") });
   const value = Number(first.text.replace(",", "."));
@@ -59,11 +60,19 @@ function behindLabel(atoms: readonly Atom[], i: number): Count | undefined {
 function beforeWord(atoms: readonly Atom[], i: number): Count | undefined {
   const [before, word] = [atoms[i - 1], atoms[i + 1]];
   const { text } = atoms[i]!;
-  if (word?.text === "@") return before?.text === "x" ? undefined : { text, from: i, to: i, unsure: false };
-  if (word?.kind !== "word" || !countWords.has(word.text)) return undefined;
-  const last = atoms[i + 2]?.kind === "mark" && atoms[i + 2]?.text === "." ? i + 2 : i + 1;
-  if (before?.text !== "x") return { text, from: i, to: last, unsure: false };
-  return { text, from: i - 1, to: last, unsure: unsureCounts.has(word.text) };
+  const behindX = before?.text === "x";
+  const next = atoms[i + 2];
+  if (word?.text === "@") return behindX ? undefined : { text, from: i, to: i, unsure: false };
+  // St 52-3 is a steel.
+  if (word?.kind !== "word" || !countWords.has(word.text) || (word.text === "st" && /^\d/.test(next?.text ?? ""))) return undefined;
+  if (!materialIndex.has(text)) return { text, from: behindX ? i - 1 : i, to: i + 1, unsure: behindX && unsureCounts.has(word.text) };
+  // 4140 pcs 5: the number before is a grade.
+  const label = next?.kind === "number" && /^\d+$/.test(next.text) && !isMeasured(atoms[i + 3]);
+  return label ? { text: next.text, from: i + 1, to: i + 2, unsure: false } : { text, from: i, to: i + 1, unsure: true };
+}
+
+function isMeasured(atom: Atom | undefined): boolean {
+  return atom !== undefined && (atom.kind === "x" || unitWords.has(atom.text));
 }
 
 /** 5 x round 3, 10x Rund 80: an x behind which no number stands. */

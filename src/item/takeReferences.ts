@@ -1,7 +1,7 @@
 import { longUnits, referenceLabels, referenceTails } from "../data/itemWords";
 import { compactDesignation } from "../material/compactDesignation";
 import { materialIndex } from "../material/materialIndex";
-import type { Line, Role } from "./item";
+import type { Line } from "./item";
 import { isDimension } from "./isDimension";
 
 /**
@@ -16,47 +16,53 @@ export function takeReferences(line: Line): void {
     if (line.roles[i] !== "") continue;
     if (kind === "word" && referenceLabels.has(text)) labelled(line, i);
     else if (kind === "code" && /^[hk](?:[6-9]|10)$/.test(text)) line.roles[i] = "unread";
-    else if (kind === "number" && (isWeight(line, i) || isTolerance(line, i))) fill(line, i, "unread");
+    else if (kind === "number") aside(line, i);
   }
 }
 
-function isWeight({ atoms, roles }: Line, i: number): boolean {
-  const [before, next] = [atoms[i - 1]?.text ?? "", atoms[i + 1]?.text ?? ""];
-  if (before === "$" || before === "€") return true;
-  return referenceTails.has(next) && before !== "x" && before !== "-" && roles[i + 1] === "";
-}
-
-function isTolerance({ atoms }: Line, i: number): boolean {
-  const before = atoms[i - 1];
-  return before?.kind === "mark" && !atoms[i]!.spaced && ["+", "±"].includes(before.text);
-}
-
-/** A number with the sign before it and the unit behind it. */
-function fill(line: Line, i: number, role: Role): void {
-  const { atoms, roles } = line;
-  roles[i] = role;
-  if (atoms[i - 1]?.kind === "mark") roles[i - 1] = role;
+/** A price, a weight or a tolerance, with the signs before it and the unit behind it. */
+function aside({ atoms, roles }: Line, i: number): void {
+  let from = i;
+  while (!atoms[from]!.spaced && atoms[from - 1]?.kind === "mark") from -= 1;
   const unit = atoms[i + 1];
-  if (unit !== undefined && (referenceTails.has(unit.text) || (!unit.spaced && unit.kind === "word"))) roles[i + 1] = role;
+  const tailed = from === i && atoms[i - 1]?.text !== "x" && referenceTails.has(unit?.text ?? "");
+  if (!tailed && !(from < i && leads.has(atoms[from]!.text))) return;
+  const united = tailed || unit?.spaced === false;
+  roles.fill("unread", from, united ? i + 2 : i + 1);
 }
+
+const leads: ReadonlySet<string> = new Set(["$", "€", "+", "±"]);
+
+const signs: ReadonlySet<string> = new Set([":", "#", "=", "."]);
+const standards: ReadonlySet<string> = new Set(["din", "en", "iso"]);
 
 function labelled(line: Line, i: number): void {
   const { atoms, roles } = line;
   let at = i + 1;
-  while (atoms[at] !== undefined && (referenceLabels.has(atoms[at]!.text) || [":", "#", "=", "."].includes(atoms[at]!.text))) at += 1;
-  const number = atoms[at];
-  if (number === undefined || !/\d/.test(number.text) || isGradeNumber(line, i, at)) return;
-  const standard = ["din", "en", "iso"].includes(atoms[i]!.text);
-  if (number.kind === "number" && (isDimension(line, at) || longUnits.has(atoms[at + 1]?.text ?? "") || (standard && !/^\d{3,5}$/.test(number.text)))) return;
-  if (atoms[i]!.text === "no" && atoms[i - 1]?.kind === "number") return;
-  for (let k = i; k <= at; k++) roles[k] = "unread";
-  for (at += 1; atoms[at] !== undefined && !atoms[at]!.spaced; at++) roles[at] = "unread";
-  if (standard && atoms[at]?.text === "3.1") roles[at] = "unread";
+  while (atoms[at] !== undefined && (referenceLabels.has(atoms[at]!.text) || signs.has(atoms[at]!.text))) at += 1;
+  if (!isReference(line, i, at)) return;
+  roles.fill("unread", i, at + 1);
+  for (at += 1; atoms[at]?.spaced === false; at++) roles[at] = "unread";
+  // EN 10204 3.1: the kind of certificate.
+  if (standards.has(atoms[i]!.text) && atoms[at]?.text === "3.1") roles[at] = "unread";
+}
+
+function isReference(line: Line, label: number, at: number): boolean {
+  const { atoms } = line;
+  const [{ text: word }, number] = [atoms[label]!, atoms[at]];
+  if (number === undefined || !/\d/.test(number.text) || isGradeNumber(line, label, at)) return false;
+  if (word === "no" && atoms[label - 1]?.kind === "number") return false;
+  if (number.kind !== "number") return true;
+  return !isMeasured(line, at) && (!standards.has(word) || /^\d{3,5}$/.test(number.text));
+}
+
+function isMeasured(line: Line, at: number): boolean {
+  return isDimension(line, at) || longUnits.has(line.atoms[at + 1]?.text ?? "");
 }
 
 /** EN 24 and EN 1.4301 are grades, Mat. Nr. 1.4301 too. */
 function isGradeNumber({ atoms }: Line, label: number, at: number): boolean {
   const { text } = atoms[at]!;
   if (/^\d[.,]\d{4}$/.test(text)) return true;
-  return ["en", "din"].includes(atoms[label]!.text) && materialIndex.has(compactDesignation(`en ${text}`));
+  return standards.has(atoms[label]!.text) && materialIndex.has(compactDesignation(`en ${text}`));
 }

@@ -1,5 +1,5 @@
 import "./page.css";
-import { demoBook } from "./demoBook";
+import { demoBook } from "./demo/book";
 import { makeGrid } from "./grid";
 import { snapshot } from "./snapshot";
 

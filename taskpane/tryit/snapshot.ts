@@ -1,10 +1,10 @@
 import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import type { DemoCell, DemoRow, DemoSheet, RowStyle } from "./demoBook";
+import type { DemoCell, DemoRow, DemoSheet, RowStyle } from "./demo/sheet";
 
 const styles: Readonly<Record<Exclude<RowStyle, "plain">, IStyleData>> = {
   title: { bl: 1, fs: 14 },
   note: { it: 1 },
-  head: { bl: 1, bg: { rgb: "#dfe8ee" } },
+  head: { bl: 1, bg: { rgb: "#dfe8ee" }, tb: 3, vt: 3 },
 };
 
 const cellOf = (value: DemoCell, style: string | IStyleData | undefined): ICellData => {
@@ -13,7 +13,7 @@ const cellOf = (value: DemoCell, style: string | IStyleData | undefined): ICellD
   return value?.startsWith("=") === true ? { f: value, ...s } : { v: value ?? "", t: 1, ...s };
 };
 
-const rowData = ({ style, cells }: DemoRow, formats: DemoSheet["formats"]): Record<number, ICellData> =>
+const rowData = ({ style, cells, formats }: DemoRow): Record<number, ICellData> =>
   Object.fromEntries(cells.flatMap((value, c) => (value === null ? [] : [[c, cellOf(value, style !== "plain" ? style : formats[c] === undefined ? undefined : { n: { pattern: formats[c] } })]])));
 
 const sheetData = (sheet: DemoSheet, id: string): Partial<IWorksheetData> => {
@@ -25,7 +25,7 @@ const sheetData = (sheet: DemoSheet, id: string): Partial<IWorksheetData> => {
     columnCount: Math.max(30, sheet.widths.length + 4),
     freeze: { xSplit: 0, ySplit: frozen, startRow: frozen, startColumn: -1 },
     columnData: Object.fromEntries(sheet.widths.map((w, i) => [i, { w }])),
-    cellData: Object.fromEntries(sheet.rows.map((row, r) => [r, rowData(row, sheet.formats)])),
+    cellData: Object.fromEntries(sheet.rows.map((row, r) => [r, rowData(row)])),
   };
 };
 

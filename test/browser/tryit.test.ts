@@ -1,10 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Page } from "playwright-core";
-import { call } from "../../functions/bind";
 import { catalogue } from "../../functions/catalogue";
-import { CellError, type Cell, type Range } from "../../functions/cell";
-import { Memo } from "../../functions/memo";
-import { demoBook } from "../../taskpane/tryit/demoBook";
+import { CellError } from "../../functions/cell";
+import { demoBook } from "../../taskpane/tryit/demo/book";
+import { evaluate } from "./evaluate";
 import { browserPath, openBrowser, watch, type Opened } from "./open";
 
 /** The try-it page in a real browser: what a person sees who has no Excel. */
@@ -12,7 +11,8 @@ import { browserPath, openBrowser, watch, type Opened } from "./open";
 if (browserPath === undefined) console.log("No Chromium or Chrome found: the browser tests are skipped.");
 
 interface GridCell { v?: unknown; f?: string }
-declare const window: { kerfsheetGrid: { getActiveWorkbook(): { getActiveSheet(): { getRange(a: number | string, b?: number): { getRawValue(): unknown; getValue(): unknown; getFormula(): string; setValue(v: unknown): void; getCellData(): (GridCell & { custom?: { sentence?: string } }) | null; activate(): void } } }; undo(): Promise<boolean> } };
+interface GridSheet { getRange(a: number | string, b?: number): { getRawValue(): unknown; getValue(): unknown; getFormula(): string; setValue(v: unknown): void; getCellData(): (GridCell & { custom?: { sentence?: string } }) | null; activate(): void } }
+declare const window: { kerfsheetGrid: { getActiveWorkbook(): { getActiveSheet(): GridSheet; getSheetByName(name: string): GridSheet | null }; undo(): Promise<boolean> } };
 
 describe.runIf(browserPath !== undefined)("the try-it page", () => {
   let opened: Opened;
@@ -44,74 +44,42 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
     expect(await value("A1")).toMatch(/invented data/);
   });
 
-  it("shows on every sheet what the core gives for the same cells", async () => {
-    const sheet = demoBook[0]!;
+  it("shows on every sheet what the core gives for the same cells: no error, no number that no test computes", async () => {
     let compared = 0;
-    const valueAt = new Map<string, Cell>();
-    const read = async (a1: string): Promise<Cell> => {
-      const key = a1.replace(/\$/g, "");
-      if (!valueAt.has(key)) valueAt.set(key, ((await value(key)) ?? null) as Cell);
-      return valueAt.get(key)!;
-    };
-    const toRange = async (text: string): Promise<Range | null> => {
-      if (text === "") return null;
-      if (text.startsWith('"')) return [[text.slice(1, -1)]];
-      const inner = /^IF\((\$?[A-Z]+\$?\d+)="([^"]*)",([^,]+),([^,]+)\)$/.exec(text);
-      if (inner !== null) return [[await read((await read(inner[1]!)) === inner[2] ? inner[3]! : inner[4]!)]];
-      const [from, to = from] = text.replace(/\$/g, "").split(":") as [string, string?];
-      const [c0, r0, c1, r1] = [from.charCodeAt(0), Number(from.slice(1)), to!.charCodeAt(0), Number(to!.slice(1))];
-      const rows: Cell[][] = [];
-      for (let r = r0; r <= r1; r += 1) {
-        const row: Cell[] = [];
-        for (let c = c0; c <= c1; c += 1) row.push(await read(`${String.fromCharCode(c)}${r}`));
-        rows.push(row);
-      }
-      return rows;
-    };
-    const split = (text: string): string[] => {
-      const parts = [""];
-      let depth = 0;
-      for (const ch of text) {
-        if (ch === "(") depth += 1;
-        if (ch === ")") depth -= 1;
-        if (ch === "," && depth === 0) parts.push("");
-        else parts[parts.length - 1] += ch;
-      }
-      return parts;
-    };
-    for (const [r, row] of sheet.rows.entries()) {
-      for (const [c, cell] of row.cells.entries()) {
-        if (typeof cell !== "string" || !cell.startsWith("=")) continue;
-        const at = `${String.fromCharCode(65 + c)}${r + 1}`;
-        const shown = await read(at);
-        const match = /^=SAW\.([A-Z]+)\((.*)\)$/.exec(cell);
-        if (match === null) {
-          expect(typeof shown, at).toBe("number");
-          continue;
-        }
-        const args = await Promise.all(split(match[2]!).map(toRange));
-        const [[expected]] = call(catalogue.find((e) => e.name === match[1])!, args, new Memo()) as [[Cell]];
-        expect(expected, `${at} ${cell}`).not.toBeInstanceOf(CellError);
-        if (typeof expected === "number") expect(shown as number, `${at} ${cell}`).toBeCloseTo(expected, 9);
-        else expect(shown, `${at} ${cell}`).toBe(expected);
+    for (const [name, cells] of evaluate(demoBook)) {
+      const shown = await page.evaluate(
+        ([sheet, addresses]) => addresses.map((at) => {
+          const cell = window.kerfsheetGrid.getActiveWorkbook().getSheetByName(sheet)!.getRange(at);
+          return cell.getRawValue() ?? cell.getValue();
+        }),
+        [name, [...cells.keys()]] as const,
+      );
+      [...cells].forEach(([at, expected], i) => {
+        const got = shown[i];
+        if (expected instanceof CellError) expect(got, `${name}!${at}`).toBe(expected.code);
+        else if (typeof expected === "number") expect(Number(got), `${name}!${at}`).toBeCloseTo(expected, 9);
+        else expect(got ?? "", `${name}!${at}`).toBe(expected ?? "");
         compared += 1;
-      }
+      });
+      const errors = [...cells].filter(([, c]) => c instanceof CellError).map(([at]) => `${name}!${at}`);
+      // Two answers that do not exist: the saw hour value of a blade that always wins, and nickel alloy on a saw that runs too fast.
+      expect(errors).toEqual({ Purchase: ["Purchase!E23"], Process: ["Process!B29"] }[name] ?? []);
     }
-    expect(compared).toBeGreaterThan(60);
+    expect(compared).toBeGreaterThan(500);
   });
 
   it("gives 18 minutes for the 7 in round at 2.14 in²/min (common practice), typed into an empty cell", async () => {
-    await enter("K5", '=SAW.CUTTIME("round 7", 2.14)');
-    expect(Number(await value("K5"))).toBeCloseTo(17.98, 2);
+    await enter("S5", '=SAW.CUTTIME("round 7", 2.14)');
+    expect(Number(await value("S5"))).toBeCloseTo(17.98, 2);
   });
 
   it("keeps the text 3/4 as text, through a function and through a formula", async () => {
-    await enter("K6", '=SAW.PITCH("round 4","D2","bi-metal")');
-    await enter("K7", '=K6&""');
-    await enter("K8", '=SAW.TEETH("round 4",K6)');
-    expect(await value("K6")).toBe("3/4");
-    expect(await value("K7")).toBe("3/4");
-    expect(Number(await value("K8"))).toBeCloseTo(11, 1);
+    await enter("S6", '=SAW.PITCH("round 4","D2","bi-metal")');
+    await enter("S7", '=S6&""');
+    await enter("S8", '=SAW.TEETH("round 4",S6)');
+    expect(await value("S6")).toBe("3/4");
+    expect(await value("S7")).toBe("3/4");
+    expect(Number(await value("S8"))).toBeCloseTo(11, 1);
   });
 
   it.each([
@@ -121,39 +89,37 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
     ["a bare number", "=SAW.AREA(7)", /only a number/],
     ["an unknown word", '=SAW.AREA("roud 7")', /did you mean "round"/],
   ])("explains a wrong input in one sentence: %s", async (_, formula, says) => {
-    await enter("K9", formula);
-    expect(await sentence("K9")).toMatch(says);
+    await enter("S9", formula);
+    expect(await sentence("S9")).toMatch(says);
   });
 
   it("spills a range, one result a row, and says nothing once a cell has recovered", async () => {
-    await enter("M5", "=SAW.AREA(A5:A19)");
-    expect(Number(await value("M5"))).toBeCloseTo(38.4845, 3);
-    expect(Number(await value("M11"))).toBeCloseTo(6, 9);
-    await enter("K9", '=SAW.AREA("round 1")');
-    expect(Number(await value("K9"))).toBeCloseTo(Math.PI / 4, 9);
+    await enter("U5", "=SAW.AREA(A5:A19)");
+    expect(Number(await value("U6"))).toBeCloseTo(38.4845, 3);
+    expect(Number(await value("U11"))).toBeCloseTo(9, 9);
+    await enter("S9", '=SAW.AREA("round 1")');
+    expect(Number(await value("S9"))).toBeCloseTo(Math.PI / 4, 9);
   });
 
   it("takes a whole column, heading and blanks and all: each row stands for itself, the empty end is dropped", async () => {
-    await enter("O1", "=SAW.AREA(A:A)");
-    expect(Number(await value("O5"))).toBeCloseTo(38.4845, 3);
-    expect(String(await value("O1"))).toBe("#VALUE!");
-    expect(await value("O3")).toBe("");
-    expect((await value("O60")) ?? "").toBe("");
+    await enter("W1", "=SAW.AREA(A:A)");
+    expect(Number(await value("W6"))).toBeCloseTo(38.4845, 3);
+    expect(String(await value("W1"))).toBe("#VALUE!");
+    expect(await value("W3")).toBe("");
+    expect((await value("W60")) ?? "").toBe("");
   });
 
   it("follows a changed input, and undo brings the old result back", async () => {
-    const before = Number(await value("G5"));
-    await enter("A5", "round 3");
-    expect(Number(await value("G5"))).toBeLessThan(before);
+    const before = Number(await value("H5"));
+    await enter("A5", "flat 6x1/2");
+    expect(Number(await value("H5"))).toBeLessThan(before);
     await page.evaluate(() => window.kerfsheetGrid.undo());
     await page.waitForTimeout(400);
-    expect(Number(await value("G5"))).toBeCloseTo(before, 9);
+    expect(Number(await value("H5"))).toBeCloseTo(before, 9);
   });
 
-  it("shows the pane beside the grid, with every function", async () => {
-    const pane = page.frameLocator("#pane");
-    await expect.poll(() => pane.locator("h3").count()).toBe(catalogue.length);
-    expect(await pane.locator("h1").textContent()).toBe("Kerfsheet");
+  it("shows the pane beside the grid", async () => {
+    expect(await page.frameLocator("#pane").locator("h1").first().textContent()).toBe("Kerfsheet");
   });
 });
 

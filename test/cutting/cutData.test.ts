@@ -40,8 +40,8 @@ describe("the running sheet", () => {
     const d = sheet("round 4", "AZ31B");
     expect(said(d.changeFirst)).not.toBe("");
     expect(said(d.cautions)).toMatch(/burn.*Guards shut/s);
-    expect(said(sheet("round 4", "A36").breakIn)).toMatch(/about half the feed/);
-    expect(said(sheet("round 4", "A36", "bi-metal", { breakInArea: 38_709.6 }).breakIn)).toMatch(/for the first 60 in²/);
+    expect(said(sheet("round 4", "A36")["break-in"])).toMatch(/about half the feed/);
+    expect(said(sheet("round 4", "A36", "bi-metal", { breakInArea: 38_709.6 })["break-in"])).toMatch(/for the first 60 in²/);
   });
 });
 

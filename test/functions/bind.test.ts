@@ -139,6 +139,8 @@ describe("the shop block", () => {
   it("is refused when it slid, holds an unknown label, one twice, or a value out of range", () => {
     expect(text0(run(fed, 1, block.slice(1)))).toMatch(/first row of the shop block must be "Units"/);
     expect(text0(run(fed, 1, [["Units", "inch"], ["Handlng", 1]]))).toBe('settings: "Handlng" is not a label of the shop block');
+    expect(text0(run(fed, 1, [["Units", "inch"], ["Rate factor wood", 1]]))).toBe('settings: "Rate factor wood" names neither a cutting group nor one grade');
+    expect(run(fed, 1, [["Units", "inch"], ["Rate factor duplex and PH stainless", 1.1], ["Carbide life 4140", 5000], ["Bi-metal life DUPLEX AND PH STAINLESS", 900]])[0]![0]).toBeCloseTo(1.075, 9);
     expect(text0(run(fed, 1, [["Units", "inch"], ["kerf", 0.06], ["Kerf ", 0.06]]))).toMatch(/stands twice/);
     expect(text0(run(fed, 1, [["Units", "inch"], ["Availability", 1.2]]))).toBe("settings: Availability must be at most 1");
     expect(text0(run(fed, 1, [["Units", "inch"], ["Kerf", "thin"]]))).toBe("settings: Kerf must be a number");

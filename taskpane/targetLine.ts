@@ -1,0 +1,24 @@
+import { shown } from "./address";
+import { element } from "./element";
+import type { Selection } from "./sheet";
+import type { State, Store } from "./store";
+
+const where = (at: Selection): string => {
+  const value = at.value === "" ? "empty" : String(at.value).slice(0, 60);
+  return at.rows * at.columns === 1 ? `Selected: ${shown(at)}, ${value}` : `Selected: ${shown(at, at.rows, at.columns)}`;
+};
+
+const words = ({ link, selection, trouble }: State): string => {
+  if (link.is !== "ready") return link.why;
+  return selection === undefined ? trouble : where(selection);
+};
+
+/** The line that says where an insert would go, or why there is nowhere to go. */
+export function targetLine(store: Store): HTMLElement {
+  const line = element("p", { id: "target", class: "target" });
+  store.watch(["link", "selection", "trouble"], (state) => {
+    line.textContent = words(state);
+    line.dataset["link"] = state.link.is;
+  });
+  return line;
+}

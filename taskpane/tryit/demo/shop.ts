@@ -1,0 +1,45 @@
+import { head, invented, plain, type DemoCell, type DemoSheet } from "./sheet";
+
+/** One saw of the invented service centre. */
+const values: readonly (readonly [label: string, value: DemoCell, comment: string])[] = [
+  ["Units", "inch", "of the numbers below"],
+  ["Hourly cost", 72, "saw and operator"],
+  ["Set-up minutes", 10, "per order line"],
+  ["Load minutes", 6, "per bar or bundle"],
+  ["Handling minutes", 1.5, "per cut"],
+  ["Blade change minutes", 12, ""],
+  ["Minimum charge", 35, "per order line"],
+  ["Margin", 0.25, "of the price"],
+  ["Motor power", 7.5, "hp"],
+  ["Greatest band speed", 350, "ft/min"],
+  ["Greatest feed", 20, "in/min"],
+  ["Band width", 1.34, "in"],
+  ["Kerf", 0.065, "in"],
+  ["Coolant", "flood", ""],
+  ["Break-in area", 60, "in²"],
+  ["Bi-metal price", 180, ""],
+  ["Bi-metal life", 6000, "in²"],
+  ["Bi-metal life duplex and PH stainless", 2500, "in²"],
+  ["Carbide price", 420, ""],
+  ["Carbide life", 15000, "in²"],
+  ["Carbide life duplex and PH stainless", 7000, "in²"],
+  ["Material price", 1.1, "per lb"],
+  ["Scrap price", 0.15, "per lb"],
+  ["Trim", 0.25, "in"],
+  ["Grip", 4, "in"],
+  ["Stock length", "20 ft", ""],
+  ["Useful remnant", 24, "in"],
+];
+const start = 5;
+
+/** The block's range, as formulas on the other sheets name it. */
+export const shopBlock = `Shop!$A$${start}:$C$${start + values.length - 1}`;
+
+/** The cell beside a label. */
+export const shopCell = (label: string): string => `Shop!$B$${start + values.findIndex(([l]) => l === label)}`;
+
+export const shop: DemoSheet = {
+  name: "Shop",
+  widths: [260, 90, 150],
+  rows: [...invented("The shop block"), head("label", "value", "comment"), ...values.map((row) => plain(...row))],
+};

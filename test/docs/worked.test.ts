@@ -1,0 +1,53 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { demoBook } from "../../taskpane/tryit/demo/book";
+import { evaluate } from "../browser/evaluate";
+
+/** docs/method.md, "Worked by hand": each line as arithmetic, and its results on the demo sheets. */
+
+const text = readFileSync("docs/method.md", "utf8");
+const worked = text.slice(text.indexOf("## Worked by hand"));
+const blocks = [...worked.matchAll(/```\n([\s\S]*?)```/g)].map((m) => m[1]!.trim().split("\n"));
+const sheets = evaluate(demoBook);
+const cell = (sheet: string, at: string): number => sheets.get(sheet)!.get(at) as number;
+const last = (line: string): number => Number(line.split("=").at(-1));
+
+describe("worked by hand in docs/method.md", () => {
+  it("every line is right to the places it prints", () => {
+    let lines = 0;
+    for (const line of blocks.flat()) {
+      const [, expression, value] = /^[^:]+(?:: |.*: )([\d.+\-*/() ]+) = ([\d.]+)$/.exec(line) ?? [];
+      expect(expression, line).toBeDefined();
+      const calculated = Number(new Function(`return (${expression!});`)());
+      // Six figures carried on: half a unit of the last place, and what the rounded terms before it may bring.
+      const place = 10 ** -(value!.split(".")[1]?.length ?? 0);
+      expect(Math.abs(calculated - Number(value)), `${line} (${calculated})`).toBeLessThanOrEqual(0.5 * place + 3e-6 * calculated);
+      lines += 1;
+    }
+    expect(lines).toBeGreaterThan(50);
+  });
+
+  it("ends on the numbers of the demo sheets", () => {
+    const [flat, round, purchase, monday] = blocks as [string[], string[], string[], string[]];
+    const find = (block: string[], start: string): number => last(block.find((l) => l.startsWith(start))!);
+    const near = (value: number, printed: number) => expect(Math.abs(value / printed - 1)).toBeLessThan(2e-5);
+    near(cell("Estimate", "L5"), 12.8326);
+    near(cell("Estimate", "H5"), find(flat, "minutes of the line"));
+    near(cell("Estimate", "F5"), find(flat, "price line"));
+    near(cell("Estimate", "P5"), find(flat, "remnant of the other bar"));
+    near(cell("Estimate", "L6"), 10.0234);
+    near(cell("Estimate", "H6"), find(round, "minutes of the line"));
+    near(cell("Estimate", "F6"), find(round, "price line"));
+    near(cell("Estimate", "F7"), 515.85);
+    near(cell("Purchase", "B23"), find(purchase, "dearest price"));
+    near(cell("Purchase", "C23"), find(purchase, "shortest life"));
+    near(cell("Purchase", "D23"), find(purchase, "slowest rate"));
+    near(cell("Purchase", "F23"), find(purchase, "saving, an in²"));
+    near(cell("Purchase", "F30"), find(monday, "saving on Mondays"));
+    near(cell("Purchase", "F31"), find(monday, "saving on other days"));
+    near(cell("Purchase", "B32"), find(monday, "blended hour, weighted"));
+    near(cell("Purchase", "F32"), find(monday, "both, by the blended hour"));
+    near(cell("Purchase", "F33"), 2224.75);
+    expect(cell("Purchase", "E32") * cell("Purchase", "C32")).toBeCloseTo(cell("Purchase", "F32"), 9);
+  });
+});
