@@ -26,14 +26,14 @@ const functions = {
 };
 
 const fill = (parts) => (content) => Object.entries(parts).reduce((text, [mark, part]) => text.replaceAll(`<!-- ${mark} -->`, part), content.toString());
-const office = '<script src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script>\n    <script src="functions.js"></script>';
-const pageScripts = (base) => `<link rel="stylesheet" href="${base}pane.css" />\n    <script defer src="${base}core.js"></script>\n    <script defer src="${base}pane.js"></script>`;
+const office = '<script src="trusted.js"></script>\n    <script src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script>\n    <script src="functions.js"></script>';
+const pageScripts = (base) => `<link rel="icon" href="${base}assets/icon-32.png" />\n    <link rel="stylesheet" href="${base}pane.css" />\n    <script defer src="${base}core.js"></script>\n    <script defer src="${base}pane.js"></script>`;
 
 /** The pane: view code over a second chunk of core, catalogue and data; two pages from one template. */
 const pane = {
   ...shared("pane"),
   target: ["web", "es2020"],
-  entry: { pane: "./taskpane/main.ts" },
+  entry: { pane: "./taskpane/main.ts", trusted: "./taskpane/trusted.ts" },
   output: { path: here("dist"), filename: "[name].js" },
   optimization: { splitChunks: { cacheGroups: { default: false, defaultVendors: false, core: { name: "core", chunks: "all", enforce: true, test: (m) => /[\\/](src|functions|node_modules)[\\/]/.test(m.nameForCondition?.() ?? "") } } } },
   module: { rules: [ts("taskpane/tsconfig.json"), { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }] },

@@ -36,16 +36,23 @@ const wrongType = (cell: Cell, parameter: string, wanted: string): InputError =>
 
 const isTooLow = (value: number, { least, zeroIsValue }: Limits): boolean => (least !== undefined ? value < least : zeroIsValue === true ? value < 0 : !(value > 0));
 
-/** Reads one number: refuses text and TRUE or FALSE, converts to the core's unit, checks the range. */
-export function readNumber(cell: Cell | undefined, quantity: Quantity, limits: Limits, units: Units, parameter: string): number {
-  if (typeof cell !== "number") throw wrongType(cell ?? null, parameter, "a number");
-  const value = cell * quantities[quantity][units].factor;
+/** Says what is wrong with a number; apart from the loop, which only asks whether anything is. */
+function numberRefusal(value: number, quantity: Quantity, limits: Limits, parameter: string): InputError {
   const most = limits.most ?? quantities[quantity].most;
   const refuse = (problem: string, limit: number): InputError => new InputError("invalid", parameter, problem, { limit: { number: limit, quantity }, value: { number: value, quantity } });
   const inclusive = limits.zeroIsValue === true || limits.least !== undefined;
-  if (isTooLow(value, limits)) throw refuse(`{parameter} must be ${inclusive ? "at least" : "more than"} {limit}; it is {value}`, limits.least ?? 0);
-  if (value > most) throw refuse("{parameter} must be at most {limit}; it is {value}", most);
-  if (limits.whole === true && !Number.isInteger(value)) throw refuse("{parameter} must be a whole number; it is {value}", 0);
+  if (isTooLow(value, limits)) return refuse(`{parameter} must be ${inclusive ? "at least" : "more than"} {limit}; it is {value}`, limits.least ?? 0);
+  if (value > most) return refuse("{parameter} must be at most {limit}; it is {value}", most);
+  return refuse("{parameter} must be a whole number; it is {value}", 0);
+}
+
+/** Reads one number: refuses text and TRUE or FALSE, converts to the core's unit, checks the range. */
+export function readNumber(cell: Cell | undefined, quantity: Quantity, limits: Limits, units: Units, parameter: string): number {
+  if (typeof cell !== "number") throw wrongType(cell ?? null, parameter, "a number");
+  const of = quantities[quantity];
+  const value = cell * of[units].factor;
+  const wrong = isTooLow(value, limits) || value > (limits.most ?? of.most) || (limits.whole === true && !Number.isInteger(value));
+  if (wrong) throw numberRefusal(value, quantity, limits, parameter);
   return value;
 }
 

@@ -5,11 +5,11 @@ import type { Shop } from "../src/shop/shop";
 import { choice, text } from "./arguments";
 import { CellError, isBlank, type Cell, type Range } from "./cell";
 import { slots, type Entry, type Param, type Slot } from "./entry";
-import { keptRows, readItem, readList } from "./items";
+import { itemReader, keptRows, readList, type Reader } from "./items";
 import { dropBlankRows, isBlankRow, lay, sizeOf, type Laid } from "./layout";
 import type { Memo } from "./memo";
-import { attempt, errorIn, refusalCell, type Read } from "./refusal";
-import { cardCells, itemCells, tableCells } from "./results";
+import { attempt, errorIn, isRefusal, refusalCell, type Read } from "./refusal";
+import { cardCells, printers, tableCells, type Printer } from "./results";
 import { pickSaw, readShopBlock, type ShopBook } from "./shopBlock";
 import { readShow, type Shown } from "./show";
 
@@ -57,57 +57,92 @@ function prepare(entry: Entry, given: Given, memo: Memo): Call {
 }
 
 /** The saw of an item; undefined where the function reads no shop block or none is given. */
-function shopAt({ entry, book, units, memo }: Call, saw: Laid | undefined, row: number, column: number): Shop | undefined {
-  if (entry.takes.settings === undefined) return undefined;
-  const name = saw === undefined ? undefined : (readItem(saw, row, column, { units, memo, shop: undefined }) as string | undefined);
-  if (book !== undefined) return pickSaw(book, name);
-  if (name !== undefined) throw new InputError("invalid", "saw", "{parameter} is given without settings: it names a column of the shop block");
-  return undefined;
+function shopReader({ entry, book, units, memo }: Call, saw: Laid | undefined): (row: number, column: number) => Shop | undefined {
+  if (entry.takes.settings === undefined) return () => undefined;
+  const read = saw === undefined ? undefined : itemReader(saw);
+  return (row, column) => {
+    const name = read?.(row, column, { units, memo, shop: undefined }) as string | undefined;
+    if (book !== undefined) return pickSaw(book, name);
+    if (name !== undefined) throw new InputError("invalid", "saw", "{parameter} is given without settings: it names a column of the shop block");
+    return undefined;
+  };
 }
 
-/** Makes the runner of items: what does not vary is read once, the rest item by item. */
-function itemRunner(call: Call, laid: readonly Laid[], saw: Laid | undefined): (row: number, column: number) => Read {
+/** One argument ready for the loop: what does not vary has been read, or refused, before it. */
+interface Ready {
+  readonly name: string;
+  readonly fixed: Read | undefined;
+  readonly read: Reader;
+}
+
+const isFixed = (a: Laid): boolean => a.rows === 1 && a.columns === 1;
+
+/** Makes the runner of items: it gives what the core function gives, or throws the refusal. */
+function itemRunner(call: Call, laid: readonly Laid[], saw: Laid | undefined): (row: number, column: number) => unknown {
   const { entry, units, memo } = call;
   const kept = keptRows(laid.filter((a) => a.param.list));
-  const isFixed = (a: Laid): boolean => a.rows === 1 && a.columns === 1;
-  const read = (a: Laid, row: number, column: number, shop: Shop | undefined): unknown => (a.param.list ? readList(a, kept, { units, memo, shop }) : readItem(a, row, column, { units, memo, shop }));
-  const oneShop = saw === undefined || isFixed(saw) ? attempt(() => shopAt(call, saw, 0, 0)) : undefined;
-  if (oneShop !== undefined && "refusal" in oneShop) return () => oneShop;
-  const fixed = laid.map((a) => (oneShop !== undefined && isFixed(a) ? attempt(() => read(a, 0, 0, oneShop.value)) : undefined));
-  const refused = fixed.find((f) => f !== undefined && "refusal" in f);
-  const run = (row: number, column: number): unknown => {
-    const shop = oneShop === undefined ? shopAt(call, saw, row, column) : oneShop.value;
+  const shopAt = shopReader(call, saw);
+  const oneShop = saw === undefined || isFixed(saw) ? attempt(() => shopAt(0, 0)) : undefined;
+  const reading = { units, memo, shop: oneShop !== undefined && "value" in oneShop ? oneShop.value : undefined };
+  const ready = laid.map((a): Ready => {
+    const read: Reader = a.param.list ? (_, __, r) => readList(a, kept, r) : itemReader(a);
+    return { name: a.name, fixed: isFixed(a) && oneShop !== undefined && "value" in oneShop ? attempt(() => read(0, 0, reading)) : undefined, read };
+  });
+  const needsShop = entry.takes.settings !== undefined;
+  return (row, column) => {
+    if (oneShop !== undefined && "refusal" in oneShop) throw oneShop.refusal;
+    const own = oneShop === undefined ? { units, memo, shop: shopAt(row, column) } : reading;
     const input: Record<string, unknown> = {};
-    for (let i = 0; i < laid.length; i += 1) {
-      const before = fixed[i];
-      input[laid[i]!.name] = before !== undefined && "value" in before ? before.value : read(laid[i]!, row, column, shop);
+    for (const { name, fixed, read } of ready) {
+      if (fixed === undefined) input[name] = read(row, column, own);
+      else if ("value" in fixed) input[name] = fixed.value;
+      else throw fixed.refusal;
     }
-    if (entry.takes.settings !== undefined) input["shop"] = shop ?? defaultShop;
+    if (needsShop) input["shop"] = own.shop ?? defaultShop;
     return entry.run(input as never);
   };
-  return refused === undefined ? (row, column) => attempt(() => run(row, column)) : (row, column) => firstRefusal(laid, fixed, refused, () => run(row, column));
 }
 
-/** An argument refused for all items hides no error that stands before it in an item's own row. */
-function firstRefusal(laid: readonly Laid[], fixed: readonly (Read | undefined)[], refused: Read, run: () => unknown): Read {
-  const at = fixed.indexOf(refused);
-  if (laid.slice(0, at).every((_, i) => fixed[i] !== undefined)) return refused;
-  const done = attempt(run);
-  return "refusal" in done ? done : refused;
-}
-
-/** The rows of results; an inner row that is blank in every range gives empty text. */
-function fillRows(call: Call, all: readonly Laid[], size: { readonly rows: number; readonly columns: number }, item: (row: number, column: number) => Read): Cell[][] {
-  const { entry: { result }, shown, units } = call;
+/** An inner row that is blank in every range gives empty text. */
+const gapTest = (all: readonly Laid[]): ((row: number) => boolean) => {
   const ranges = all.filter((a) => a.rows > 1);
-  const isGap = (row: number): boolean => ranges.length > 0 && ranges.every((a) => isBlankRow(a, row));
-  const several = shown.columns.length > 1;
-  const width = several ? shown.columns.length : size.columns;
-  return Array.from({ length: size.rows }, (_, row): Cell[] => {
-    if (isGap(row)) return new Array<Cell>(width).fill("");
-    if (several) return [...itemCells(result, item(row, 0), shown.columns, units)];
-    return Array.from({ length: size.columns }, (__, column) => itemCells(result, item(row, column), shown.columns, units)[0]!);
-  });
+  return (row) => {
+    for (const a of ranges) if (!isBlankRow(a, row)) return false;
+    return ranges.length > 0;
+  };
+};
+
+/** The rows of results. A refused item fills its whole width, so no array is jagged. */
+function fillRows(call: Call, all: readonly Laid[], size: { readonly rows: number; readonly columns: number }, item: (row: number, column: number) => unknown): Cell[][] {
+  const { entry: { result }, shown, units } = call;
+  const print = printers(result, shown.columns, units);
+  const isGap = gapTest(all);
+  const rows: Cell[][] = [];
+  for (let row = 0; row < size.rows; row += 1) {
+    const line: Cell[] = [];
+    const gap = isGap(row);
+    for (let column = 0; column < size.columns; column += 1) {
+      if (gap) fill(line, "", print.length);
+      else pushItem(line, print, units, item, row, column);
+    }
+    rows.push(line);
+  }
+  return rows;
+}
+
+const fill = (line: Cell[], cell: Cell, times: number): void => {
+  for (let i = 0; i < times; i += 1) line.push(cell);
+};
+
+function pushItem(line: Cell[], print: readonly Printer[], units: Units, item: (row: number, column: number) => unknown, row: number, column: number): void {
+  try {
+    const value = item(row, column);
+    for (const one of print) line.push(one(value));
+  } catch (thrown) {
+    if (!isRefusal(thrown)) throw thrown;
+    const cell = refusalCell(thrown, units);
+    fill(line, cell, print.length);
+  }
 }
 
 function run(call: Call, places: readonly Slot[], given: Given): Cell[][] {
@@ -120,8 +155,8 @@ function run(call: Call, places: readonly Slot[], given: Given): Cell[][] {
   if (cells > mostCells) throw new InputError("invalid", "", `this call would fill ${cells} cells; at most ${mostCells} are filled: use a smaller range`);
   if (shown.card && size.rows > 1) throw new InputError("invalid", "show", "a card is for one item; here are {items}", { items: String(size.rows) });
   const item = itemRunner(call, all.slice(0, params.length), all[params.length]);
-  if (result.form === "table") return tableCells(result, item(0, 0), units);
-  if (result.form === "row" && shown.card) return cardCells(result, item(0, 0), units);
+  if (result.form === "table") return tableCells(result, attempt(() => item(0, 0)), units);
+  if (result.form === "row" && shown.card) return cardCells(result, attempt(() => item(0, 0)), units);
   return fillRows(call, all, size, item);
 }
 

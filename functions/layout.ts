@@ -24,7 +24,10 @@ export function lay(name: string, param: Param<unknown>, cells: Range | null): L
 }
 
 /** A row of an argument that holds nothing in any of its cells. */
-export const isBlankRow = ({ cells, param: { kind } }: Laid, row: number): boolean => cells![row]!.every((c) => isBlank(c, kind.zeroIsValue));
+export function isBlankRow({ cells, param: { kind } }: Laid, row: number): boolean {
+  for (const cell of cells![row]!) if (!isBlank(cell, kind.zeroIsValue)) return false;
+  return true;
+}
 
 /** Rows at the bottom that are blank in every range argument are dropped, all together. */
 export function dropBlankRows(laid: readonly Laid[]): readonly Laid[] {

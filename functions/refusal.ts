@@ -19,7 +19,7 @@ const passing = new Set(["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"]);
 /** An incoming error: these five pass unchanged; any other is named in a sentence, because a host may not send it out. */
 export const errorIn = (error: CellError, name: string): Refusal => (passing.has(error.code) ? new PassedError(new CellError(error.code)) : new InputError("invalid", name, "{parameter} is {error}", { error: error.code }));
 
-const isRefusal = (thrown: unknown): thrown is Refusal => thrown instanceof InputError || thrown instanceof PassedError;
+export const isRefusal = (thrown: unknown): thrown is Refusal => thrown instanceof InputError || thrown instanceof PassedError;
 
 /** What `read` gives, or its refusal as data. Anything else that is thrown is a bug and is left to surface. */
 export const attempt = <T>(read: () => T): Read<T> => {

@@ -13,23 +13,25 @@ type Rows = Extract<Result, { readonly columns: unknown }>;
 const notFinite = new CellError("#NUM!", "the result is not a number that a cell can hold");
 
 const toCell = (value: unknown, as: Out, units: Units): Cell => {
-  if (value instanceof InputError) return refusalCell(value, units);
-  if (as === "text") return printText(value as Text, units);
-  const printed = (value as number) / quantities[as][units].factor;
-  return Number.isFinite(printed) ? printed : notFinite;
+  if (typeof value === "number" && as !== "text") {
+    const printed = value / quantities[as][units].factor;
+    return Number.isFinite(printed) ? printed : notFinite;
+  }
+  return value instanceof InputError ? refusalCell(value, units) : printText(value as Text, units);
 };
 
 /** A result that is read and printed, not calculated with: four significant digits, large numbers whole. */
 const rounded = (x: number): number => (Math.abs(x) >= 10_000 ? Math.round(x) : Number(x.toPrecision(4)));
 
-/** The results of one item, a cell per column shown; a refused item fills its whole width, so no array is jagged. */
-export function itemCells(result: Result, read: Read, shown: readonly string[], units: Units): readonly Cell[] {
-  if ("refusal" in read) {
-    const cell = refusalCell(read.refusal, units);
-    return shown.map(() => cell);
-  }
-  if (result.form === "cell") return [toCell(read.value, result.as, units)];
-  return shown.map((name) => toCell((read.value as Line)[name], result.columns[name]!.as, units));
+export type Printer = (value: unknown) => Cell;
+
+/** Turns what a function gives into the cells shown, a printer for each; made once per call. */
+export function printers(result: Result, shown: readonly string[], units: Units): readonly Printer[] {
+  if (result.form === "cell") return [(value) => toCell(value, result.as, units)];
+  return shown.map((name) => {
+    const { as } = result.columns[name]!;
+    return (value) => toCell((value as Line)[name], as, units);
+  });
 }
 
 /** One item as a card: label, value, unit, note below each other. */

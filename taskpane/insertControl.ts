@@ -1,7 +1,7 @@
 import { shown } from "./address";
 import { button, element } from "./element";
 import { refusals } from "./refusals";
-import type { Contents, Order, Outcome, Selection } from "./sheet";
+import type { Contents, Order, Outcome, Selection, Sheet } from "./sheet";
 import type { Store } from "./store";
 
 interface Spec {
@@ -13,69 +13,102 @@ interface Spec {
   readonly done?: (outcome: Extract<Outcome, { did: "written" }>) => void;
 }
 
-export interface InsertControl {
-  readonly node: HTMLElement;
-  /** To be called when what would be written has changed. */
-  readonly refresh: () => void;
-}
+const placeOf = (at: Selection | undefined): string => (at === undefined ? "" : `${shown(at, at.rows, at.columns)} ${at.areas}`);
 
 /** One insert button: it says where it writes, asks on the spot before it writes over something, and can take it back. */
-export function insertControl(store: Store, { verb, cells, name, done }: Spec): InsertControl {
-  const said = element("span", { class: "said" });
-  const asked = element("div", { class: "asked", role: "group", "aria-label": "Write over what is there?" });
-  const status = element("p", { role: "status" }, said);
-  const main = button(verb, () => void write(false), { class: "main", "aria-describedby": "target" });
+export class InsertControl {
+  readonly node: HTMLElement;
+  /** Ends it: the sheet's changes no longer reach it. */
+  readonly stop: () => void;
+  private readonly said = element("span");
+  private readonly status = element("p", { role: "status" }, this.said);
+  private readonly asked = element("div", { class: "asked", role: "group", "aria-label": "Write over what is there?" });
+  private readonly main: HTMLButtonElement;
+  private place = "";
 
-  const say = (text: string, ...more: readonly Node[]): void => {
-    said.textContent = text;
-    status.replaceChildren(said, ...more);
-  };
-  const quiet = (): void => {
-    say("");
-    asked.replaceChildren();
-  };
-  const ask = (address: string, holds: string): void => {
-    const keep = button("Keep it", () => { quiet(); main.focus(); });
-    const over = button("Write over it", () => void write(true));
-    asked.replaceChildren(element("p", {}, `${address} holds ${holds}`), over, keep);
+  constructor(
+    private readonly store: Store,
+    private readonly spec: Spec,
+  ) {
+    this.main = button(spec.verb, () => void this.write(false), { class: "main", "aria-describedby": "target" });
+    this.asked.hidden = true;
+    this.asked.addEventListener("keydown", (e) => {
+      if (e.key === "Escape") this.keep();
+    });
+    this.node = element("div", { class: "insert" }, this.main, this.asked, this.status);
+    this.stop = store.watch(["link", "selection"], ({ selection }) => {
+      if (this.place !== placeOf(selection)) this.quiet();
+      this.place = placeOf(selection);
+      this.refresh();
+    });
+  }
+
+  /** To be called when what would be written has changed. */
+  refresh(): void {
+    const { link, selection } = this.store.state;
+    const content = selection === undefined || selection.areas > 1 ? "" : this.spec.cells(selection);
+    this.main.disabled = link.is !== "ready" || selection === undefined;
+    this.main.textContent = selection === undefined || typeof content === "string" ? this.spec.verb : `${this.spec.verb} into ${shown(selection, content.length, content[0]!.length)}`;
+  }
+
+  private say(text: string, ...more: readonly Node[]): void {
+    this.said.textContent = text;
+    this.status.replaceChildren(this.said, ...more);
+  }
+
+  private quiet(): void {
+    this.say("");
+    this.asked.replaceChildren();
+    this.asked.hidden = true;
+  }
+
+  private keep(): void {
+    this.quiet();
+    this.main.focus();
+  }
+
+  private ask(address: string, holds: string): void {
+    const over = button("Write over it", () => void this.write(true));
+    this.asked.replaceChildren(element("p", {}, `${address} holds ${holds}`), over, button("Keep it", () => { this.keep(); }));
+    this.asked.hidden = false;
     over.focus();
-  };
-  const undo = async (): Promise<void> => {
-    const { link } = store.state;
-    if (link.is !== "ready") return;
-    const outcome = await link.sheet.undo();
-    say(outcome.did === "written" ? "Undone: what was there is back." : outcome.did === "refused" ? outcome.why : refusals.nothing);
-    main.focus();
-  };
-  const settle = (outcome: Outcome, order: Order): void => {
-    asked.replaceChildren();
-    if (outcome.did === "occupied") return ask(outcome.address, outcome.holds);
-    if (document.activeElement === null || document.activeElement === document.body) main.focus();
-    if (outcome.did === "refused") return say(outcome.why);
-    const where = shown(order.at, order.cells.length, order.cells[0]!.length);
-    say(outcome.name === undefined ? `Written into ${where}. ` : `Written into ${where} and named ${outcome.name}. `, button("Undo", () => void undo()));
-    done?.(outcome);
-  };
-  const write = async (overwrite: boolean): Promise<void> => {
-    const { link, selection } = store.state;
-    if (link.is !== "ready" || selection === undefined) return;
-    const content = selection.areas > 1 ? "Several areas are selected. Select one cell, then insert." : cells(selection);
-    if (typeof content === "string") return say(content);
-    const order = { at: { sheet: selection.sheet, row: selection.row, column: selection.column }, cells: content, overwrite, ...(name === undefined ? {} : { name }) };
-    settle(await link.sheet.write(order), order);
-  };
-  const refresh = (): void => {
-    const { link, selection } = store.state;
-    main.disabled = link.is !== "ready" || selection === undefined;
-    const content = selection === undefined ? "" : cells(selection);
-    main.textContent = selection === undefined || typeof content === "string" ? verb : `${verb} into ${shown(selection, content.length, content[0]!.length)}`;
-  };
+  }
 
-  asked.addEventListener("keydown", (e) => {
-    if (e.key !== "Escape") return;
-    quiet();
-    main.focus();
-  });
-  store.watch(["link", "selection"], () => { refresh(); quiet(); });
-  return { node: element("div", { class: "insert" }, main, asked, status), refresh };
+  private async undo(sheet: Sheet): Promise<void> {
+    const outcome = await sheet.undo();
+    this.say(outcome.did === "written" ? "Undone: what was there is back." : outcome.did === "refused" ? outcome.why : refusals.nothing);
+    this.main.focus();
+    this.store.state.look();
+  }
+
+  private settle(outcome: Outcome, order: Order, sheet: Sheet): void {
+    if (outcome.did === "occupied") {
+      this.ask(outcome.address, outcome.holds);
+      return;
+    }
+    const wasAsked = this.asked.contains(document.activeElement);
+    this.quiet();
+    if (wasAsked) this.main.focus();
+    if (outcome.did === "refused") {
+      this.say(outcome.why);
+      return;
+    }
+    const where = shown(order.at, order.cells.length, order.cells[0]!.length);
+    this.say(outcome.name === undefined ? `Written into ${where}. ` : `Written into ${where} and named ${outcome.name}. `, button("Undo", () => void this.undo(sheet)));
+    this.spec.done?.(outcome);
+    this.store.state.look();
+  }
+
+  private async write(overwrite: boolean): Promise<void> {
+    const { link, selection } = this.store.state;
+    if (link.is !== "ready" || selection === undefined) return;
+    const content = selection.areas > 1 ? refusals.areas : this.spec.cells(selection);
+    if (typeof content === "string") {
+      this.say(content);
+      return;
+    }
+    const { sheet, row, column } = selection;
+    const order = { at: { sheet, row, column }, cells: content, overwrite, ...(this.spec.name === undefined ? {} : { name: this.spec.name }) };
+    this.settle(await link.sheet.write(order), order, link.sheet);
+  }
 }

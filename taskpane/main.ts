@@ -1,4 +1,57 @@
 import "./pane.css";
-import { functionList } from "./functionList";
+import type { Units } from "../src/quantities";
+import { element } from "./element";
+import { functionsView } from "./functionsView";
+import { findSheet } from "./link";
+import { materialView } from "./materialView";
+import { refusals } from "./refusals";
+import { sectionView } from "./sectionView";
+import { shopView } from "./shopView";
+import { firstState, Store, type Link } from "./store";
+import { tabs } from "./tabs";
+import { targetLine } from "./targetLine";
 
-document.getElementById("pane")?.append(functionList());
+const store = new Store(firstState);
+
+/** Reads where the user is, again whenever that changes; the newest answer counts. */
+function follow(link: Link): void {
+  if (link.is !== "ready") {
+    store.set({ link });
+    return;
+  }
+  let turn = 0;
+  const read = async (): Promise<void> => {
+    const mine = (turn += 1);
+    try {
+      const selection = await link.sheet.selected();
+      if (mine === turn) store.set({ selection, trouble: "" });
+    } catch (problem) {
+      if (mine === turn) store.set({ selection: undefined, trouble: problem instanceof Error ? problem.message : refusals.noCell });
+    }
+  };
+  const again = (): void => void read();
+  store.set({ link, look: again });
+  link.sheet.onSelect(again).catch(() => { store.set({ trouble: refusals.noCell }); });
+  again();
+}
+
+/** Inch or metric, for all that the pane shows and writes. */
+function unitsChoice(): HTMLElement {
+  const radio = (units: Units): HTMLElement => {
+    const input = element("input", { type: "radio", name: "units", id: `units-${units}`, value: units });
+    input.checked = store.state.units === units;
+    input.addEventListener("change", () => { store.set({ units }); });
+    return element("span", {}, input, element("label", { for: input.id }, units));
+  };
+  return element("fieldset", { class: "units" }, element("legend", {}, "Units"), radio("inch"), radio("metric"));
+}
+
+const { node } = tabs([
+  { id: "material", label: "Material", panel: materialView(store) },
+  { id: "section", label: "Section", panel: sectionView(store) },
+  { id: "functions", label: "Functions", panel: functionsView(store) },
+  { id: "shop", label: "Shop", panel: shopView(store) },
+]);
+
+document.getElementById("pane")?.append(unitsChoice(), targetLine(store), node);
+findSheet(follow);

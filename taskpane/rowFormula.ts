@@ -1,8 +1,9 @@
-import type { Cell, Range } from "../functions/cell";
+import { CellError, type Cell, type Range } from "../functions/cell";
 import { isRequired, slots, type Entry, type Slot } from "../functions/entry";
 import { parseCall } from "../functions/example";
 import type { Units } from "../src/quantities";
 import { a1 } from "./address";
+import { refusals } from "./refusals";
 import { rowColumns } from "./rowColumns";
 import type { Contents, Selection } from "./sheet";
 
@@ -14,7 +15,7 @@ export type Literals = ReadonlyMap<string, string>;
 
 const quoted = (text: string): string => `"${text.replace(/"/g, '""')}"`;
 
-const cellText = (cell: Cell): string => (typeof cell === "string" ? quoted(cell) : cell === null ? '""' : String(cell));
+const cellText = (cell: Cell): string => (typeof cell === "string" ? quoted(cell) : cell === null || cell instanceof CellError ? '""' : String(cell));
 
 const rangeText = (range: Range | null | undefined): string => {
   if (range === null || range === undefined) return "";
@@ -53,7 +54,7 @@ export function rowFormula(entry: Entry, selection: Selection, literals: Literal
 
 /** Why a formula cannot go down the selection; undefined where it can. */
 export const fillTrouble = ({ areas, columns, rows }: Selection): string | undefined => {
-  if (areas > 1) return "Several areas are selected. Select one cell, or one column of cells to fill.";
+  if (areas > 1) return refusals.areas;
   if (columns > 1) return "The selection is more than one column wide. Select one cell, or one column of cells to fill.";
   return rows > mostRows ? `${rows} rows are selected. Select at most ${mostRows}, or the cells that have an order line beside them.` : undefined;
 };

@@ -18,6 +18,8 @@ export interface State {
   readonly selection: Selection | undefined;
   /** Why there is no selection to write to; empty where there is one. */
   readonly trouble: string;
+  /** Reads the selection again. */
+  readonly look: () => void;
   /** Name of the shop block that this pane has inserted. */
   readonly shop: string | undefined;
 }
@@ -25,7 +27,7 @@ export interface State {
 type Watcher = (state: State, before: State) => void;
 
 export class Store {
-  private readonly watchers: Watcher[] = [];
+  private readonly watchers = new Set<Watcher>();
 
   constructor(private now: State) {}
 
@@ -39,13 +41,15 @@ export class Store {
     for (const tell of this.watchers) tell(this.now, before);
   }
 
-  /** Tells now, and whenever one of these fields changes. */
-  watch(fields: readonly (keyof State)[], tell: (state: State) => void): void {
-    this.watchers.push((state, before) => {
+  /** Tells now, and whenever one of these fields changes, until it is stopped. */
+  watch(fields: readonly (keyof State)[], tell: (state: State) => void): () => void {
+    const watcher: Watcher = (state, before) => {
       if (fields.some((f) => state[f] !== before[f])) tell(state);
-    });
+    };
+    this.watchers.add(watcher);
     tell(this.now);
+    return () => void this.watchers.delete(watcher);
   }
 }
 
-export const firstState: State = { units: "inch", section: "round 7", material: undefined, matched: "", recents: [], link: { is: "waiting", why: "Looking for the sheet." }, selection: undefined, trouble: "", shop: undefined };
+export const firstState: State = { units: "inch", section: "round 7", material: undefined, matched: "", recents: [], link: { is: "waiting", why: "Looking for the sheet." }, selection: undefined, trouble: "", look: () => undefined, shop: undefined };

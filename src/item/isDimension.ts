@@ -3,6 +3,7 @@ import { scheduleWords, shapeWords, tagWords, unitWords } from "../data/sectionW
 import type { Line } from "./item";
 
 const schedules: ReadonlySet<string> = new Set(["sch", "sched", "schedule", "nps", "dn"]);
+const opens: ReadonlySet<string> = new Set([...schedules, "x", "by"]);
 const separators: ReadonlySet<string> = new Set(["x", "by"]);
 
 /**
@@ -14,14 +15,13 @@ const separators: ReadonlySet<string> = new Set(["x", "by"]);
  */
 export function isDimension({ atoms, roles, units }: Line, i: number): boolean {
   const open = (at: number): string => (roles[at] === "" ? atoms[at]!.text : "");
-  const before = open(i - 1);
-  if (separators.has(before) || schedules.has(before)) return true;
+  if (opens.has(open(i - 1))) return true;
   let next = i + 1;
   while (isMeasure(open(next))) next += 1;
   if (next > i + 1 && !(open(i + 1) === "m" && atoms[i + 1]!.spaced)) return true;
   // 4140 x 6": no bar is 4140 in wide.
-  const tooWide = units === "inch" && /^\d{4,5}$/.test(atoms[i]!.text) && atoms[next]?.spaced === true;
-  return (separators.has(open(next)) && !tooWide) || (scheduleWords.has(open(next)) && /^\d{1,2}$/.test(atoms[i]!.text));
+  if (separators.has(open(next))) return !(units === "inch" && /^\d{4,5}$/.test(atoms[i]!.text) && atoms[next]!.spaced);
+  return scheduleWords.has(open(next)) && /^\d{1,2}$/.test(atoms[i]!.text);
 }
 
 /** A unit or a tag; a shape's letter is none: 304 L, 1018 W. */

@@ -36,7 +36,7 @@ function chunkAtoms(text: string, typed: string, next: string): readonly Atom[] 
 
 /** A designation as it stands, unless an x behind it makes it the beginning of a size: C10 x 20. A bare whole number is not yet one. */
 function isGrade(text: string, next: string): boolean {
-  if (/^\d+$/.test(text) || /^[\d.,]*[.,]\d+$/.test(text)) return false;
+  if (/^\d+$|['"]/.test(text) || /^[\d.,]*[.,]\d+$/.test(text)) return false;
   if (/^[a-z]{1,2}\d+$/.test(text) && opensSize(next)) return false;
   return materialIndex.has(compactDesignation(text)) && !/^\d+x\d/.test(text);
 }
@@ -58,7 +58,7 @@ function isCode(text: string, next: string): boolean {
 
 type Push = (kind: Atom["kind"], piece: string, becomes?: string) => void;
 
-const pieces = /(\d+-\d+\/\d+|\d+\/\d+|\d*[.,]\d+(?:[.,]\d+)*|\d+)|((?:[a-z](?:[./][a-z])+(?![a-zà-ÿ])\.?)|[a-zà-ÿ]+(?:&[a-z]+)*\.?)|([\s\S])/gu;
+const pieces = /(\d+-\d+\/\d+|\d+\/\d+|\d*[.,]\d+(?:[.,]\d+)*|\d+)|((?:[a-z](?:[./][a-z])+(?![a-zà-ÿ])(?:\.(?!\d))?)|[a-zà-ÿ]+(?:&[a-z]+)*(?:\.(?!\d))?)|([\s\S])/gu;
 
 function cut(text: string): readonly Atom[] {
   const atoms: Atom[] = [];

@@ -22,11 +22,17 @@ const longestPiece = 20_000; // mm
  */
 export function lengthOf({ text, bare }: LineLength, section: Section | InputError, units: Units, random: boolean): number | InputError {
   const read = attemptField(() => readLength(text, units));
-  if (read instanceof InputError || !bare) return read === 0 ? itemRefusal("a length must be more than zero") : read;
-  const number = Number(text.replace(",", "."));
+  if (read instanceof InputError) return read;
+  if (read === 0) return itemRefusal("a length must be more than zero");
   const sold = section instanceof InputError || section.hollow || random;
-  const open = units === "inch" ? sold && number <= longestFeet : number <= longestMetres;
-  const [short, long] = units === "inch" ? ["in", open ? "ft" : "mm"] : ["mm", open ? "m" : "in"];
-  if (open || read > longestPiece) return itemRefusal("a length of {number} without a unit may be {number} {short} or {number} {long}: write the unit", { number: text, short, long });
-  return read === 0 ? itemRefusal("a length must be more than zero") : read;
+  const other = bare ? otherUnit(Number(text.replace(",", ".")), read, sold, units) : undefined;
+  if (other === undefined) return read;
+  return itemRefusal("a length of {number} without a unit may be {number} {unit} or {number} {other}: write the unit", { number: text, unit: units === "inch" ? "in" : "mm", other });
+}
+
+/** The unit in which a bare length may be meant instead. */
+function otherUnit(number: number, mm: number, sold: boolean, units: Units): string | undefined {
+  if (units === "inch" && sold && number <= longestFeet) return "ft";
+  if (units === "metric" && number <= longestMetres) return "m";
+  return mm <= longestPiece ? undefined : units === "inch" ? "mm" : "in";
 }

@@ -22,6 +22,11 @@ import { takeSize, type LineSize } from "./takeSize";
 
 const longest = 200; // characters
 
+// Made once: most lines lack one of them, and an error takes its time.
+const noQuantity = itemRefusal("the line gives no quantity");
+const noLength = itemRefusal("the line gives no length");
+const noLengthTold = itemRefusal("the line gives no length that can be told from its size");
+
 /**
  * Reads one description cell of an order list: size, material, length, quantity, and the words not read, in any order of words. Size,
  * length and material are read by the readers of those. Every field is sure, or refused alone with the candidates: a number that
@@ -45,15 +50,18 @@ export function readItem(description: string | number, units: Units, own: readon
   const material = takeMaterial(line, own);
   const size = takeSize(line, { length: named === undefined, quantity: quantity === undefined });
   const section = sizeOf(line, size, material);
-  const loose = named ?? size.length ?? looseNumber(line, material);
-  const grade = isOpenGrade(size, section, material) ? section : loose instanceof InputError && loose !== named ? loose : material.grade;
-  const told = loose ?? (quantity instanceof InputError && "count" in quantity.facts ? quantity : noLength(size));
+  const said = named ?? size.length;
+  const loose = said === undefined ? looseNumber(line, material) : undefined;
+  const told = said ?? loose ?? missingLength(size, quantity);
   const length = told instanceof InputError ? told : lengthOf(told, section, named === undefined ? size.units : units, random);
-  return item(section, grade, length, quantity ?? size.quantity ?? itemRefusal("the line gives no quantity"), unreadOf(line));
+  const grade = isOpenGrade(size, section, material) ? section : (loose ?? material.grade);
+  return item(section, grade, length, quantity ?? size.quantity ?? noQuantity, unreadOf(line));
 }
 
-function noLength({ section }: LineSize): InputError {
-  return itemRefusal(section instanceof InputError ? "the line gives no length that can be told from its size" : "the line gives no length");
+/** A number that may be the quantity or the length refuses both. */
+function missingLength({ section }: LineSize, quantity: number | InputError | undefined): InputError {
+  if (quantity instanceof InputError && "count" in quantity.facts) return quantity;
+  return section instanceof InputError ? noLengthTold : noLength;
 }
 
 function item(section: Section | InputError, grade: Material | InputError, length: number | InputError, quantity: number | InputError, unread: string): Item {

@@ -6,6 +6,7 @@ import { attemptField } from "./attemptField";
 import type { Atom, Line } from "./item";
 import { itemRefusal } from "./itemRefusal";
 import { readLength } from "../section/readLength";
+import { textAt } from "./textAt";
 
 /** A length as the line has it: its words, and whether a unit is written. */
 export interface LineLength {
@@ -69,7 +70,7 @@ function take({ atoms, roles }: Line, { from, to }: Span): void {
   // L of L=6000, and of L 6000 where labelledAt has taken it for a label.
   if (open(start - 1) === "l" && open(start - 2) !== "x") start -= 1;
   const repeats = (i: number) => lengthTails.has(open(i)) || randomWords.has(open(i));
-  while (repeats(end + 1) && !/\d/.test(atoms[end + 2]?.text ?? "")) end += 1;
+  while (repeats(end + 1) && !/\d/.test(textAt(atoms, end + 2))) end += 1;
   roles.fill("length", start, end + 1);
 }
 
@@ -82,11 +83,15 @@ const shortUnits: ReadonlySet<string> = new Set([...unitWords].filter(([, unit])
 
 /** 21 ft, 8'-6", 12 ft 6 in, 1,5 m; a range such as 10-12' is taken whole, so that it is refused. */
 function longAt(line: Line, i: number): Span | undefined {
-  const { atoms, roles } = line;
+  const { atoms } = line;
   if (!isUnit(line, i + 1, longUnits) || isShapeM(atoms, i + 1)) return undefined;
-  const ranged = dashes.has(atoms[i - 1]?.text ?? "") && atoms[i - 2]?.kind === "number" && roles[i - 2] === "";
-  const [from, to] = [ranged ? i - 2 : i, endOf(line, i + 1)];
+  const [from, to] = [isRange(line, i) ? i - 2 : i, endOf(line, i + 1)];
   return { text: textOf(line, from, to), bare: false, from, to };
+}
+
+function isRange({ atoms, roles }: Line, i: number): boolean {
+  const glued = i >= 2 && !atoms[i]!.spaced && !atoms[i - 1]!.spaced;
+  return glued && dashes.has(atoms[i - 1]!.text) && atoms[i - 2]!.kind === "number" && roles[i - 2] === "";
 }
 
 /** 2 M 10x9: the shape. */
@@ -97,7 +102,7 @@ function isShapeM(atoms: readonly Atom[], i: number): boolean {
 /** Where feet and inches, or metres and centimetres, end. */
 function endOf(line: Line, unit: number): number {
   const { atoms, roles } = line;
-  const at = dashes.has(atoms[unit + 1]?.text ?? "") ? unit + 2 : unit + 1;
+  const at = dashes.has(textAt(atoms, unit + 1)) ? unit + 2 : unit + 1;
   if (atoms[at]?.kind !== "number" || roles[at] !== "") return unit;
   if (isUnit(line, at + 1, shortUnits)) return at + 1;
   return atoms[at].spaced ? unit : at;
@@ -113,7 +118,7 @@ function numberAt(line: Line, i: number): Span | undefined {
   return { text: textOf(line, i, to), bare: !united && !atoms[i].text.includes("/"), from: i, to };
 }
 
-const isGradeNumber = ({ atoms }: Line, i: number): boolean => materialIndex.has(atoms[i]?.text ?? "");
+const isGradeNumber = ({ atoms }: Line, i: number): boolean => materialIndex.has(textAt(atoms, i));
 
 const notTails: ReadonlySet<string> = new Set([...marks, "leg", "legs"]);
 
@@ -122,7 +127,7 @@ function tailedAt(line: Line, i: number): Span | undefined {
   const span = numberAt(line, i);
   if (span === undefined) return undefined;
   const tail = span.to + 1;
-  if (!isUnit(line, tail, lengthTails) || notTails.has(line.atoms[tail + 1]?.text ?? "")) return undefined;
+  if (!isUnit(line, tail, lengthTails) || notTails.has(textAt(line.atoms, tail + 1))) return undefined;
   const alone = numberAt(line, tail + 1) === undefined && !isGradeNumber(line, i);
   return !span.bare || line.atoms[i - 1]?.kind === "x" || alone ? span : undefined;
 }
@@ -130,7 +135,7 @@ function tailedAt(line: Line, i: number): Span | undefined {
 /** L=6000, length 24, cut to 12-1/2", @ 24". */
 function labelledAt(line: Line, i: number): Span | undefined {
   if (!isLabel(line, i)) return undefined;
-  const marked = marks.has(line.atoms[i + 1]?.text ?? "");
+  const marked = marks.has(textAt(line.atoms, i + 1));
   const at = i + (marked ? 2 : 1);
   const span = numberAt(line, at);
   const unsure = span?.bare === true && !marked && (isGradeNumber(line, at) || afterBare(line, i));
@@ -140,9 +145,9 @@ function labelledAt(line: Line, i: number): Span | undefined {
 /** L is the shape of an angle, too; "to" is a label behind "cut". */
 function isLabel({ atoms }: Line, i: number): boolean {
   const { text } = atoms[i]!;
-  if (text === "to" || text === "auf") return cuts.has(atoms[i - 1]?.text ?? "");
+  if (text === "to" || text === "auf") return cuts.has(textAt(atoms, i - 1));
   if (text !== "l") return lengthLabels.has(text);
-  return marks.has(atoms[i + 1]?.text ?? "") || atoms.some(({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m");
+  return marks.has(textAt(atoms, i + 1)) || atoms.some(({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m");
 }
 
 /** 3 LG 24 leaves open which of the two is the length; 4140 LG 24 does not. */

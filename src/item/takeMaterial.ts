@@ -9,6 +9,7 @@ import { gradeSpans, type GradeSpan } from "./gradeSpans";
 import { isDimension } from "./isDimension";
 import type { Line } from "./item";
 import { itemRefusal } from "./itemRefusal";
+import { textAt } from "./textAt";
 
 /** What the line says of the material, and which codes of the line no reader knows. */
 export interface LineMaterial {
@@ -28,7 +29,12 @@ type Find = (designation: string) => Material | InputError;
  * @source common practice, no source
  */
 export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial {
-  const find: Find = (designation) => attemptField(() => findMaterial(designation, own));
+  const asked = new Map<string, Material | InputError>();
+  const find: Find = (designation) => {
+    const answer = asked.get(designation) ?? attemptField(() => findMaterial(designation, own));
+    asked.set(designation, answer);
+    return answer;
+  };
   const found = gradeSpans(line, new Set(own.map(({ name }) => compactDesignation(name))));
   const coded = line.atoms.flatMap(({ kind, text }, i) => (kind === "code" && line.roles[i] === "" && !found.some(({ from, to }) => from <= i && i <= to) ? [{ from: i, to: i, text: text.replace(/[()]/g, ""), strong: true }] : []));
   const codes = coded.filter(({ text }) => !(find(text) instanceof InputError));
@@ -42,7 +48,7 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
   const numbers = spans.flatMap(({ from, to }) => (from === to && line.atoms[from]!.kind === "number" ? [from] : []));
   const tail = [...suffixes.map(({ text }) => text).filter((text) => /^[thp]\d/.test(text)), ...conditions(line)];
   const grade = gradeOf(line, spans, tail, find);
-  for (const { from, to } of found) for (let i = from; i <= to; i++) if (line.roles[i] === "") line.roles[i] = "read";
+  for (const { from, to } of found) for (let i = from; i <= to; i++) if (line.roles[i] === "" && !isShape(line, i)) line.roles[i] = "read";
   return { grade: unknown.length > 0 ? unknownCode(unknown[0]!, grade, find) : grade, unknown, numbers };
 }
 
@@ -97,15 +103,14 @@ const marking: ReadonlySet<string> = new Set(["gr", "grade", "cda", "alloy"]);
 function familyNumber(line: Line, find: Find): readonly GradeSpan[] | undefined {
   const { atoms, roles } = line;
   const family = atoms.findIndex(({ kind, text }, i) => kind === "word" && roles[i] === "" && (familyWords.has(text) || text === "ti"));
-  for (let i = 0; i < atoms.length; i++) {
-    const { kind, text } = atoms[i]!;
-    if (kind !== "number" || roles[i] !== "" || isDimension(line, i)) continue;
-    const mark = marking.has(atoms[i - 1]?.text ?? "") ? `${atoms[i - 1]!.text} ` : "";
-    if (mark === "" && (family < 0 || !/^\d{3}(?:\d\d)?$/.test(text))) continue;
-    const name = `${mark}${text} ${atoms[family]?.text ?? ""}`.trim();
-    if (!(find(name) instanceof InputError)) return [{ from: i, to: i, text: name, strong: true }];
-  }
-  return undefined;
+  const named = atoms.flatMap(({ kind, text }, i) => {
+    const mark = textAt(atoms, i - 1);
+    const likely = marking.has(mark) || (family >= 0 && /^\d{3}(?:\d\d)?$/.test(text));
+    if (kind !== "number" || roles[i] !== "" || !likely || isDimension(line, i)) return [];
+    const name = `${marking.has(mark) ? mark : ""} ${text} ${textAt(atoms, family)}`.trim();
+    return find(name) instanceof InputError ? [] : [{ from: i, to: i, text: name, strong: true }];
+  });
+  return named.length === 0 ? undefined : named;
 }
 
 function gradeOf(line: Line, spans: readonly GradeSpan[], tail: readonly string[], find: Find): Material | InputError {

@@ -4,6 +4,7 @@ import type { InputError } from "../errors";
 import { materialIndex } from "../material/materialIndex";
 import type { Atom, Line } from "./item";
 import { itemRefusal } from "./itemRefusal";
+import { textAt } from "./textAt";
 
 /** A count: its number, its atoms from and to, and whether it may be a length too. */
 interface Count {
@@ -51,24 +52,28 @@ function inBrackets({ text }: Atom, i: number): Count | undefined {
 
 function behindLabel(atoms: readonly Atom[], i: number): Count | undefined {
   const { text } = atoms[i]!;
-  const marked = [":", "=", "#", "."].includes(atoms[i + 1]?.text ?? "");
+  const marked = [":", "=", "#", "."].includes(textAt(atoms, i + 1));
   const number = atoms[i + (marked ? 2 : 1)];
   const label = countLabels.has(text) || (marked && countWords.has(text) && text !== "no");
   return label && number?.kind === "number" ? { text: number.text, from: i, to: i + (marked ? 2 : 1), unsure: false } : undefined;
 }
 
 function beforeWord(atoms: readonly Atom[], i: number): Count | undefined {
-  const [before, word] = [atoms[i - 1], atoms[i + 1]];
   const { text } = atoms[i]!;
-  const behindX = before?.text === "x";
-  const next = atoms[i + 2];
-  if (word?.text === "@") return behindX ? undefined : { text, from: i, to: i, unsure: false };
+  const word = textAt(atoms, i + 1);
+  const behindX = textAt(atoms, i - 1) === "x";
+  if (word === "@") return behindX ? undefined : { text, from: i, to: i, unsure: false };
   // St 52-3 is a steel.
-  if (word?.kind !== "word" || !countWords.has(word.text) || (word.text === "st" && /^\d/.test(next?.text ?? ""))) return undefined;
-  if (!materialIndex.has(text)) return { text, from: behindX ? i - 1 : i, to: i + 1, unsure: behindX && unsureCounts.has(word.text) };
-  // 4140 pcs 5: the number before is a grade.
+  if (!countWords.has(word) || (word === "st" && /^\d/.test(textAt(atoms, i + 2)))) return undefined;
+  if (materialIndex.has(text)) return gradeBefore(atoms, i);
+  return { text, from: behindX ? i - 1 : i, to: i + 1, unsure: behindX && unsureCounts.has(word) };
+}
+
+/** 4140 pcs 5: the number before is a grade. */
+function gradeBefore(atoms: readonly Atom[], i: number): Count {
+  const next = atoms[i + 2];
   const label = next?.kind === "number" && /^\d+$/.test(next.text) && !isMeasured(atoms[i + 3]);
-  return label ? { text: next.text, from: i + 1, to: i + 2, unsure: false } : { text, from: i, to: i + 1, unsure: true };
+  return label ? { text: next.text, from: i + 1, to: i + 2, unsure: false } : { text: atoms[i]!.text, from: i, to: i + 1, unsure: true };
 }
 
 function isMeasured(atom: Atom | undefined): boolean {

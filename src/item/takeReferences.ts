@@ -3,6 +3,7 @@ import { compactDesignation } from "../material/compactDesignation";
 import { materialIndex } from "../material/materialIndex";
 import type { Line } from "./item";
 import { isDimension } from "./isDimension";
+import { textAt } from "./textAt";
 
 /**
  * Sets aside the numbers that only label a line: PO 12345, Pos. 10, EN 10060, 25 kg, h9. They are among the words not read.
@@ -25,10 +26,9 @@ function aside({ atoms, roles }: Line, i: number): void {
   let from = i;
   while (!atoms[from]!.spaced && atoms[from - 1]?.kind === "mark") from -= 1;
   const unit = atoms[i + 1];
-  const tailed = from === i && atoms[i - 1]?.text !== "x" && referenceTails.has(unit?.text ?? "");
-  if (!tailed && !(from < i && leads.has(atoms[from]!.text))) return;
-  const united = tailed || unit?.spaced === false;
-  roles.fill("unread", from, united ? i + 2 : i + 1);
+  const weighed = from === i && textAt(atoms, i - 1) !== "x" && referenceTails.has(textAt(atoms, i + 1));
+  const marked = from < i && leads.has(atoms[from]!.text);
+  if (weighed || marked) roles.fill("unread", from, weighed || unit?.spaced === false ? i + 2 : i + 1);
 }
 
 const leads: ReadonlySet<string> = new Set(["$", "€", "+", "±"]);
@@ -57,7 +57,7 @@ function isReference(line: Line, label: number, at: number): boolean {
 }
 
 function isMeasured(line: Line, at: number): boolean {
-  return isDimension(line, at) || longUnits.has(line.atoms[at + 1]?.text ?? "");
+  return isDimension(line, at) || longUnits.has(textAt(line.atoms, at + 1));
 }
 
 /** EN 24 and EN 1.4301 are grades, Mat. Nr. 1.4301 too. */

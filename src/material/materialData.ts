@@ -1,9 +1,9 @@
 import { generalCautions, hazardTexts } from "../data/cautions";
-import { materialSources } from "../data/materialSources";
 import { InputError } from "../errors";
 import { describeDesignation } from "./describeDesignation";
 import type { Material } from "./material";
 import type { MaterialMatch } from "./matchMaterial";
+import { provenance } from "./provenance";
 
 export interface MaterialData {
   readonly readAs: string;
@@ -22,29 +22,6 @@ export interface MaterialData {
   readonly cautions: string;
   readonly sources: string;
   readonly sure: string;
-}
-
-const markWords: ReadonlyMap<string, string> = new Map([
-  ["s", "seen in its source"],
-  ["m", "from memory"],
-  ["e", "estimated"],
-  ["+", "the shop's own"],
-]);
-
-/** What is known of where each value comes from: label, source key, mark letter (empty: the source says it). */
-function provenance({ sources, marks, force }: Material): readonly { readonly label: string; readonly source: string; readonly mark: string }[] {
-  const rows = [
-    ["designations", sources[0], ""],
-    ["density", sources[1], ""],
-    ["hardness", sources[2], marks[0]],
-    ["tensile strength", sources[2], marks[1]],
-    ["machinability", sources[3], ""],
-    ["force constants", force?.source, marks[2]],
-  ] as const;
-  return rows.flatMap(([label, key = "-", mark = ""]) => {
-    const source = materialSources.get(key);
-    return source === undefined ? [] : [{ label, source, mark: markWords.get(mark === "" ? key : mark) ?? "seen in its source" }];
-  });
 }
 
 /** ISO 513 puts ferritic and hardenable stainless under P; most shops sort all stainless under M. Both are said. */

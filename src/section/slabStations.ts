@@ -1,6 +1,6 @@
-import { edgeIntegral } from "./edgeIntegral";
 import type { Station } from "./section";
 import type { Slab } from "./sectionStack";
+import { slabArea } from "./slabArea";
 import { slabContact, type Spread } from "./slabContact";
 
 /** A slab and how the stack repeats it. */
@@ -34,7 +34,7 @@ export function slabStations({ slab, times, above }: Part, spread: Spread, heigh
   const chosen = points(slab, height);
   const contacts = chosen.map(({ at }) => slabContact(slab, top + at * deep, spread));
   const estimate = contacts.reduce((sum, { contact }, i) => sum + chosen[i]!.weight * contact, 0) * deep;
-  const factor = exactArea(slab, spread) / estimate;
+  const factor = slabArea(slab, spread) / estimate;
   return contacts.map(({ contact, extent, joined, longest, shortest }, i): Station => {
     const { at, weight } = chosen[i]!;
     return {
@@ -47,16 +47,6 @@ export function slabStations({ slab, times, above }: Part, spread: Spread, heigh
       shortest: shortest * factor,
     };
   });
-}
-
-function exactArea({ top, bottom, courses }: Slab, { columns, secant, share }: Spread): number {
-  let area = 0;
-  for (const { edges, drop } of courses) {
-    edges.forEach((edge, i) => {
-      area += (i % 2 === 0 ? -1 : 1) * edgeIntegral(edge, top - drop, bottom - drop);
-    });
-  }
-  return area * columns * secant * share;
 }
 
 function points({ top, bottom, courses }: Slab, height: number): readonly Point[] {

@@ -1,6 +1,8 @@
 import "./page.css";
 import { demoBook } from "./demo/book";
+import { bridge } from "../sheet";
 import { makeGrid } from "./grid";
+import { gridSheet } from "./gridSheet";
 import { snapshot } from "./snapshot";
 
 const started = performance.now();
@@ -24,6 +26,10 @@ api.getFormula().calculationResultApplied(() => {
 });
 
 // The grid's own selection events come late in its first seconds: the pointer and the keys tell sooner.
-for (const [target, event] of [[document.getElementById("grid"), "pointerup"], [document, "keyup"]] as const) target?.addEventListener(event, () => setTimeout(say, 30));
+const listeners = new Set<() => void>([say]);
+const tellAll = (): void => { for (const tell of listeners) tell(); };
+for (const [target, event] of [[document.getElementById("grid"), "pointerup"], [document, "keyup"]] as const) target?.addEventListener(event, () => setTimeout(tellAll, 30));
 
-Object.assign(window, { kerfsheetGrid: api });
+// The pane in the frame may be there before the grid: it looks here, and listens.
+Object.assign(window, { kerfsheetGrid: api, [bridge]: gridSheet(api, listeners) });
+window.dispatchEvent(new Event(bridge));

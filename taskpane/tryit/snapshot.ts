@@ -13,8 +13,16 @@ const cellOf = (value: DemoCell, style: string | IStyleData | undefined): ICellD
   return value?.startsWith("=") === true ? { f: value, ...s } : { v: value ?? "", t: 1, ...s };
 };
 
-const rowData = ({ style, cells, formats }: DemoRow): Record<number, ICellData> =>
-  Object.fromEntries(cells.flatMap((value, c) => (value === null ? [] : [[c, cellOf(value, style !== "plain" ? style : formats[c] === undefined ? undefined : { n: { pattern: formats[c] } })]])));
+/** A cell without a value still carries its format: results of a spilled formula fall into it. */
+const rowData = ({ style, cells, formats }: DemoRow): Record<number, ICellData> => {
+  const styleOf = (c: number): string | IStyleData | undefined => (style !== "plain" ? style : formats[c] === undefined ? undefined : { n: { pattern: formats[c] } });
+  const columns = [...new Set([...cells.keys(), ...Object.keys(formats).map(Number)])];
+  return Object.fromEntries(columns.flatMap((c) => {
+    const value = cells[c] ?? null;
+    const s = styleOf(c);
+    return value !== null ? [[c, cellOf(value, s)]] : s === undefined || style !== "plain" ? [] : [[c, { s }]];
+  }));
+};
 
 const sheetData = (sheet: DemoSheet, id: string): Partial<IWorksheetData> => {
   const frozen = sheet.rows.findIndex((r) => r.style === "head") + 1;

@@ -1,6 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Page } from "playwright-core";
-import { catalogue } from "../../functions/catalogue";
 import { CellError } from "../../functions/cell";
 import { demoBook } from "../../taskpane/tryit/demo/book";
 import { evaluate } from "./evaluate";

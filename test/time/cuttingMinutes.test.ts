@@ -14,6 +14,20 @@ describe("minutes of cutting", () => {
     expect(cuttingMinutes({ section, rate: 1e9, greatestFeed: 10 })).toBeCloseTo(height / 10, 9);
   });
 
+  it("G8: a 100 mm round at 50 cm²/min, feed capped at 80 mm/min: 1.65777 min (closed form), to 1e-9", () => {
+    const [d, rate, feed] = [100, 5000, 80];
+    const w = rate / feed;
+    const segment = (d ** 2 / 4) * Math.asin(w / d) - (w / 4) * Math.sqrt(d ** 2 - w ** 2);
+    const closed = ((Math.PI * d ** 2) / 4 - 2 * segment) / rate + (d - Math.sqrt(d ** 2 - w ** 2)) / feed;
+    const minutes = cuttingMinutes({ section: shape("round 100 mm"), rate, greatestFeed: feed });
+    expect(Math.abs(minutes / closed - 1)).toBeLessThan(1e-9);
+    expect(Math.abs(minutes / 1.6577743252329902 - 1)).toBeLessThan(1e-9);
+  });
+
+  it("G9: the same without a cap: 1.5708 min, area / rate", () => {
+    expect(cuttingMinutes({ section: shape("round 100 mm"), rate: 5000, greatestFeed: undefined })).toBeCloseTo(1.5707963267948966, 12);
+  });
+
   it("a feed limit never makes a cut faster", () => {
     const round = shape("round 100 mm");
     const free = cuttingMinutes({ section: round, rate: 4000, greatestFeed: undefined });

@@ -1,0 +1,64 @@
+import { generalCautions, hazardTexts } from "../src/data/cautions";
+import { describeDesignation } from "../src/material/describeDesignation";
+import type { Material } from "../src/material/material";
+import { provenance } from "../src/material/provenance";
+import type { Units } from "../src/quantities";
+import { element, row } from "./element";
+import { brief, measured } from "./readings";
+
+const letters: ReadonlyMap<string, string> = new Map([
+  ["P", "steels"],
+  ["M", "stainless steels"],
+  ["K", "cast irons"],
+  ["N", "non-ferrous metals"],
+  ["S", "heat-resisting alloys and titanium"],
+  ["H", "hardened steels"],
+]);
+
+const groupWords = ({ group, letter }: Material): string => {
+  if (group === undefined) return "none: no cutting data; type your own rate";
+  const other = group.letter === letter ? "" : `; by the standard's wording ${letter}`;
+  return `${group.name} (ISO 513 ${group.letter}, ${letters.get(group.letter) ?? ""}${other})`;
+};
+
+export const hardnessWords = ({ hardness: { least, most } }: Material): string => (least === most ? `${brief(least, "hardness", "inch")} HB` : `${brief(least, "hardness", "inch")} to ${brief(most, "hardness", "inch")} HB`);
+
+const facts = (material: Material, matched: string, units: Units): HTMLElement => {
+  const { machinability } = material;
+  const rows = [
+    row("found as", matched),
+    row("cutting group", groupWords(material)),
+    row("condition", material.condition),
+    row("density", measured(material.density, "density", units)),
+    row("hardness", hardnessWords(material)),
+    row("tensile strength", `${measured(material.tensile, "stress", units)}, typical`),
+    ...(machinability === undefined ? [] : [row("machinability", `${machinability.percent} % (${machinability.basis}); for information only`)]),
+  ];
+  return element("table", { "aria-label": "What is known of it" }, element("tbody", {}, ...rows));
+};
+
+const bullets = (texts: readonly string[]): HTMLElement => element("ul", {}, ...texts.map((t) => element("li", {}, t)));
+
+const more = (title: string, ...inner: readonly Node[]): HTMLElement => element("details", {}, element("summary", {}, title), ...inner);
+
+const origins = (material: Material): HTMLElement =>
+  element(
+    "table",
+    { "aria-label": "Sources" },
+    element("thead", {}, element("tr", {}, ...["value", "source", "how sure"].map((h) => element("th", { scope: "col" }, h)))),
+    element("tbody", {}, ...provenance(material).map(({ label, source, mark }) => row(label, source, mark)), ...(material.group === undefined ? [] : [row("speeds and chips", material.group.basis.bands, "a starting point, not measured")])),
+  );
+
+/** What stands above the cutting data: name and facts. */
+export const cardHead = (material: Material, matched: string, units: Units): readonly Node[] => [element("h2", {}, material.name), facts(material, matched, units)];
+
+/** What stands below it: hazards, cautions, names, sources. */
+export function cardFoot(material: Material): readonly Node[] {
+  const hazards = material.hazards.map((key) => hazardTexts.get(key) ?? key);
+  return [
+    element("h3", {}, "Hazards and cautions"),
+    bullets([...(hazards.length === 0 ? ["No hazard of this grade is noted here; see its safety data sheet."] : hazards), ...generalCautions]),
+    more("Sources, and how sure each value is", origins(material)),
+    more("Every number that finds it", bullets(material.designations.map((designation) => (designation.near ? "near: " : "") + describeDesignation({ material, designation })))),
+  ];
+}

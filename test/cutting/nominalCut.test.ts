@@ -1,0 +1,9 @@
+import { expect, it } from "vitest";
+import { nominalCut } from "../../src/cutting/nominalCut";
+import { predict, work } from "./fixture";
+
+it("is the middle of the prediction, and refuses a band that cannot be pushed", () => {
+  const got = nominalCut({ ...work("round 7", "4140"), pitch: undefined });
+  expect([got.run.rate, got.pitch.text, got.speed]).toEqual([predict("round 7", "4140").rate, "2/3", predict("round 7", "4140").speed]);
+  expect(() => nominalCut({ ...work("round 24", "ihcp-1045", "carbide", { bandWidth: 27, bandTension: 100, guideGap: 400 }), pitch: undefined })).toThrow(/cannot be pushed/);
+});

@@ -1,0 +1,33 @@
+import { expect, it } from "vitest";
+import { takeLength } from "../../src/item/takeLength";
+import { sentence } from "./fixture";
+import { lineOf, taken } from "./line";
+
+it.each([
+  ["RD 3 x 21ft", "21ft", false, "x 21 ft"],
+  ["1m Rund 80", "1m", false, "1 m"],
+  ["RD 3 12FT R/L", "12ft", false, "12 FT R/L"],
+  ["Rund 80 L=6000", "6000", true, "L = 6000"],
+  ["Rund 80 L 6000", "6000", true, "L 6000"],
+  [`RD 3 x 24" LG`, `24"`, false, `x 24 " LG`],
+  [`cut to 12-1/2" RD 3`, `12-1/2"`, false, `cut to 12-1/2 "`],
+  [`W8x31 20'-6"`, `20'-6"`, false, `20 ' - 6 "`],
+  ["RD 3 12 ft 6 in", "12 ft 6 in", false, "12 ft 6 in"],
+  ["3000 lang Rund 80", "3000", true, "3000 lang"],
+  ["RD 4140 LG 24", "24", true, "LG 24"],
+])("%s: %s, bare %s (common practice, no source)", (text, length, bare, words) => {
+  const line = lineOf(text);
+  expect(takeLength(line)).toMatchObject({ text: length, bare });
+  expect(taken(line, "length")).toBe(words);
+});
+
+it.each(["RD 3 x 12", "L 3x3x1/4", "RD 3 LG 24", "M 10x9", "angle 4x3x1/4 long leg", "CUT 4140 RD 3"])("%s names none", (text) => {
+  expect(takeLength(lineOf(text))).toBeUndefined();
+});
+
+it("one length written twice is one; two are refused, and a range", () => {
+  expect(takeLength(lineOf("12 ft 144 in long"))).toMatchObject({ text: "12 ft 144 in" });
+  expect(takeLength(lineOf("12 ft RD 144 in long"))).toMatchObject({ text: "12 ft" });
+  expect(sentence(takeLength(lineOf("12 ft RD 3 x 6 m")))).toContain("12 ft or 6 m");
+  expect(sentence(takeLength(lineOf("10-12' RD 3")))).toContain("from 10 to 12'");
+});

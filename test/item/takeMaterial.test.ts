@@ -1,0 +1,41 @@
+import { expect, it } from "vitest";
+import { InputError } from "../../src/errors";
+import { takeMaterial } from "../../src/item/takeMaterial";
+import { sentence } from "./fixture";
+import { lineOf } from "./line";
+
+it.each([
+  ["4140 HT RD 3", "4140-ht"],
+  ["HT RD 4140", "4140-ht"],
+  ["vergütet Rund 42CrMo4", "4140-ht"],
+  ["S355J2 + N Rund", "s355j2"],
+  ["A276 RD 316", "316"],
+  ["T651 PLATE 6061", "al-6061"],
+  ["DOM TUBE 1026", "a513"],
+  ["1026 TUBE DOM", "a513"],
+  ["360 brass", "c36000"],
+  ["660 bronze", "c93200"],
+  ["titanium RD grade 2", "ti-2"],
+  ["1.4301 / 304", "304"],
+  ["A36 / A572-50", "a572-50"],
+  ["brass RD", "c36000"],
+])("%s is %s (designations: src/data/materials.ts)", (text, key) => {
+  const { grade, unknown } = takeMaterial(lineOf(text), []);
+  expect(grade).toMatchObject({ key });
+  expect(unknown).toEqual([]);
+});
+
+it.each([
+  ["RD 3 in", "names no material"],
+  ["steel RD", "no single material"],
+  ["4140 RD 304", "more than one material"],
+  ["stainless 4140", "which of the two"],
+  ["XYZ99 4140", "another grade than"],
+  ["XYZ99", "not in the material table"],
+  ["A36 annealed", "only as hot rolled"],
+  ["C22", "more than one material"],
+])("%s is refused: %s", (text, part) => {
+  const { grade } = takeMaterial(lineOf(text), []);
+  expect(grade).toBeInstanceOf(InputError);
+  expect(sentence(grade)).toContain(part);
+});

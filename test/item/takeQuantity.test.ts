@@ -1,0 +1,40 @@
+import { expect, it } from "vitest";
+import { InputError } from "../../src/errors";
+import { takeQuantity } from "../../src/item/takeQuantity";
+import { sentence } from "./fixture";
+import { lineOf, taken } from "./line";
+
+it.each([
+  ["12 pcs RD 3", 12, "12 pcs"],
+  ["RD 3 qty: 5", 5, "qty : 5"],
+  ["Anzahl 7 Rund 80", 7, "Anzahl 7"],
+  ["(10) RD 3", 10, "(10)"],
+  ["(304) RD 3", undefined, ""],
+  ["25 ea RD 3", 25, "25 ea"],
+  ["5 off RD 3", 5, "5 off"],
+  ["10 Stück Rund 80", 10, "10 Stück"],
+  ["5 x RD 3", 5, "5 x"],
+  ["RD 3 x 12", undefined, ""],
+  ["RD 3 x 24\" x 10 pcs", 10, "x 10 pcs"],
+  ["5 @ 24\"", 5, "5"],
+  ["4140 pcs 5", 5, "pcs 5"],
+  ["St 52 RD 3", undefined, ""],
+  ["20 St 52 Rund", undefined, ""],
+  ["12 pcs RD 3 12 pcs", 12, "12 pcs 12 pcs"],
+])("%s: %s (common practice, no source)", (text, quantity, words) => {
+  const line = lineOf(text);
+  expect(takeQuantity(line)).toBe(quantity);
+  expect(taken(line, "quantity")).toBe(words);
+});
+
+it.each([
+  ["RD 3 x 12 ea", "12 may be the quantity"],
+  ["12 pcs qty 5", "12 or 5"],
+  ["2,5 pcs", "not a whole number"],
+  ["0 pcs", "1 or more"],
+  ["9999999 pcs", "not a whole number"],
+])("%s is refused: %s", (text, part) => {
+  const refusal = takeQuantity(lineOf(text));
+  expect(refusal).toBeInstanceOf(InputError);
+  expect(sentence(refusal)).toContain(part);
+});

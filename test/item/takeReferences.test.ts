@@ -1,0 +1,24 @@
+import { expect, it } from "vitest";
+import { takeReferences } from "../../src/item/takeReferences";
+import { lineOf, taken } from "./line";
+
+it.each([
+  ["PO 12345 RD 3", "PO 12345"],
+  ["RD 3 DWG 123-45 REV 2", "DWG 123 - 45 REV 2"],
+  ["Rund EN 10060 80", "EN 10060"],
+  ["Rund DIN EN 10060 80 EN 10204 3.1", "DIN EN 10060 EN 10204 3.1"],
+  ["EN 24 RD 3", ""],
+  ["EN 1.4301 RD 3", ""],
+  ["Pos. 10 Rund 80", "Pos. 10"],
+  ["25 kg RD 3", "25 kg"],
+  ["W12 X 50 lb", ""],
+  ["RD 3 $45.50 4140", "$ 45.50"],
+  ["RD 3 +/-.005", "+ / - .005"],
+  ["Rund 20 h9", "h9"],
+  ["5 no RD 3", ""],
+  ["item 3 ft", ""],
+])("%s: %s is set aside (common practice, no source)", (text, aside) => {
+  const line = lineOf(text);
+  takeReferences(line);
+  expect(taken(line, "unread")).toBe(aside);
+});

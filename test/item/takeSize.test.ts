@@ -1,0 +1,39 @@
+import { expect, it } from "vitest";
+import { InputError } from "../../src/errors";
+import { takeSize } from "../../src/item/takeSize";
+import { sentence } from "./fixture";
+import { lineOf } from "./line";
+
+const open = { length: true, quantity: true };
+
+it.each([
+  ["round 3", "round 3 in", undefined, undefined],
+  ["round 3 x 12", "round 3 in", "12", undefined],
+  [`round 3 x 12"`, "round 3 in", `12 "`, undefined],
+  ["W12x50 240\"", "W12X50", `240 "`, undefined],
+  ["2 W12x50", "W12X50", undefined, 2],
+  ["2 flat 6x1x12", "flat 6 in x 1 in", "12", 2],
+  ["3.5 (3-1/2) round", "round 3.5 in", undefined, undefined],
+  ["round 3 bundle 2x3", "round 3 in bundle 2x3", undefined, undefined],
+])("%s: %s, length %s, quantity %s (common practice, no source)", (text, size, length, quantity) => {
+  const read = takeSize(lineOf(text), open);
+  expect(read.section).toMatchObject({ text: size });
+  expect(read.length?.text).toBe(length);
+  expect(read.quantity).toBe(quantity);
+});
+
+it.each([
+  ["round 3 12", "round 12 in or round 3 in"],
+  ["flat 6x1x3", "which of the three"],
+  ["half round 2", '"half" names a shape'],
+  ["ruond 3", '"ruond"'],
+  ["W12x50 7", "7 is neither"],
+])("%s is refused: %s", (text, part) => {
+  const { section } = takeSize(lineOf(text), open);
+  expect(section).toBeInstanceOf(InputError);
+  expect(sentence(section)).toContain(part);
+});
+
+it("a length that the line names already is not taken twice", () => {
+  expect(takeSize(lineOf("round 3 x 12"), { length: false, quantity: true }).section).toBeInstanceOf(InputError);
+});
