@@ -1,7 +1,7 @@
 // The two commands, start and test, and the steps they share. Node built-ins only: it runs before anything is installed.
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -70,6 +70,14 @@ const tasks = {
     install();
     build();
     if (args.length > 0) step("origin", ["config/origin.mjs", ...args]);
+  },
+  bench(args) {
+    install();
+    for (const file of readdirSync("test/bench").filter((f) => f.endsWith(".bench.ts") && (args.length === 0 || args.some((a) => f.includes(a))))) {
+      mkdirSync("build", { recursive: true });
+      step(`bundle ${file}`, ["node_modules/esbuild/bin/esbuild", "--bundle", "--platform=node", "--format=esm", "--log-level=warning", "--outfile=build/bench.mjs", join("test/bench", file)]);
+      step(file, ["build/bench.mjs"]);
+    }
   },
   generate(args) {
     install();

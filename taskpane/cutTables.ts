@@ -31,7 +31,7 @@ export function cutTable(shape: Shape, material: Material, blade: BladeClass, un
     {},
     title,
     element("p", {}, "Pitch ", element("strong", {}, value.pitch), ", band speed ", element("strong", {}, measured(value.bandSpeed, "bandSpeed", units)), `, mean chip ${measured(value.chipThickness, "chip", units)}.`),
-    element("table", { "aria-label": `${blade}: low, nominal, high` }, element("thead", {}, head), element("tbody", {}, ...rows)),
+    element("table", { class: "spread", "aria-label": `${blade}: low, nominal, high` }, element("thead", {}, head), element("tbody", {}, ...rows)),
     element("p", { class: "quiet" }, notes),
   );
 }

@@ -57,8 +57,11 @@ function example(store: Store, { formula, cells }: FunctionDoc["examples"][numbe
   return { nodes: [element("p", {}, element("code", { class: "sample" }, `=${formula}`)), result(cells), control.node], stop: control.stop };
 }
 
+/** Words of a cell worth adding to the help: units and limits; the rest says itself. */
+const isShape = (says: string): boolean => /^(?:number|whole|length|three)/.test(says);
+
 const argumentList = (doc: FunctionDoc): readonly Node[] =>
-  doc.arguments.length === 0 ? [] : [element("h3", {}, "Arguments"), element("dl", {}, ...doc.arguments.flatMap(([name, help, says]) => [element("dt", {}, name!), element("dd", {}, help!, element("span", { class: "quiet" }, ` (${says!})`))]))];
+  doc.arguments.length === 0 ? [] : [element("h3", {}, "Arguments"), element("dl", {}, ...doc.arguments.flatMap(([name, help, says]) => [element("dt", {}, name!), element("dd", {}, help!, ...(isShape(says!) ? [element("span", { class: "quiet" }, ` (${says!})`)] : []))]))];
 
 /** What one function is, with formulas to insert. */
 function detail(store: Store, entry: Entry, back: () => void): Part {

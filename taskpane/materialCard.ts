@@ -17,7 +17,7 @@ const letters: ReadonlyMap<string, string> = new Map([
 
 const groupWords = ({ group, letter }: Material): string => {
   if (group === undefined) return "none: no cutting data; type your own rate";
-  const other = group.letter === letter ? "" : `; by the standard's wording ${letter}`;
+  const other = group.letter === letter ? "" : `; ${letter} by the letter of the standard`;
   return `${group.name} (ISO 513 ${group.letter}, ${letters.get(group.letter) ?? ""}${other})`;
 };
 
@@ -49,15 +49,17 @@ const origins = (material: Material): HTMLElement =>
     element("tbody", {}, ...provenance(material).map(({ label, source, mark }) => row(label, source, mark)), ...(material.group === undefined ? [] : [row("speeds and chips", material.group.basis.bands, "a starting point, not measured")])),
   );
 
-/** What stands above the cutting data: name and facts. */
-export const cardHead = (material: Material, matched: string, units: Units): readonly Node[] => [element("h2", {}, material.name), facts(material, matched, units)];
+const hazards = ({ hazards: keys }: Material): readonly Node[] =>
+  keys.length === 0 ? [] : [element("div", { class: "hazard" }, element("strong", {}, "Hazards of this grade"), bullets(keys.map((key) => hazardTexts.get(key) ?? key)))];
 
-/** What stands below it: hazards, cautions, names, sources. */
+/** What stands above the cutting data: name, facts, hazards. */
+export const cardHead = (material: Material, matched: string, units: Units): readonly Node[] => [element("h2", {}, material.name), facts(material, matched, units), ...hazards(material)];
+
+/** What stands below it: cautions, sources, names. */
 export function cardFoot(material: Material): readonly Node[] {
-  const hazards = material.hazards.map((key) => hazardTexts.get(key) ?? key);
   return [
-    element("h3", {}, "Hazards and cautions"),
-    bullets([...(hazards.length === 0 ? ["No hazard of this grade is noted here; see its safety data sheet."] : hazards), ...generalCautions]),
+    element("h3", {}, "Cautions"),
+    bullets([...(material.hazards.length === 0 ? ["No hazard of this grade is noted here; see its safety data sheet."] : []), ...generalCautions]),
     more("Sources, and how sure each value is", origins(material)),
     more("Every number that finds it", bullets(material.designations.map((designation) => (designation.near ? "near: " : "") + describeDesignation({ material, designation })))),
   ];

@@ -23,7 +23,7 @@ export const readSize = (text: string, units: Units): Answer<Shape> => (text.tri
 /** Three digits are what a label needs. */
 export const brief = (core: number, quantity: Quantity, units: Units): string => String(Number((core / quantities[quantity][units].factor).toPrecision(3)));
 
-export const unitOf = (quantity: Quantity, units: Units): string => quantities[quantity][units].unit.replace("thousandths of an inch", "0.001 in");
+export const unitOf = (quantity: Quantity, units: Units): string => quantities[quantity][units].unit.replace("thousandths of an inch", "thou");
 
 /** "2.14 in²/min". */
 export const measured = (core: number, quantity: Quantity, units: Units): string => `${brief(core, quantity, units)} ${unitOf(quantity, units)}`.trim();

@@ -24,15 +24,15 @@ function chunkAtoms(text: string, typed: string, next: string): readonly Atom[] 
   const whole = (kind: Atom["kind"], becomes: string): readonly Atom[] => [{ kind, text: becomes, typed, spaced: true }];
   const counted = /^\u0001(\d+)\u0002$/.exec(text);
   if (counted !== null) return [{ kind: "code", text: `(${counted[1]!})`, typed: `(${counted[1]!})`, spaced: true }];
-  const plain = plainWords.get(text);
+  const plain = plainWords.get(text) ?? (!/\d/.test(text) && text !== "x" && knownWord(text) !== undefined ? text : undefined);
   if (plain !== undefined) return whole("word", plain);
-  if (!/\d/.test(text) && knownWord(text) !== undefined && text !== "x") return whole("word", text);
   if (/\d/.test(text) && isGrade(text, next)) return whole("code", text);
-  const atoms = cut(text);
-  if (/\d/.test(text) && (isCode(text, next) || atoms.some(({ kind, text: word }) => kind === "word" && knownWord(word) === undefined))) return whole("code", text);
-  if (atoms.length === 1) return [{ ...atoms[0]!, typed }];
-  return atoms;
+  const atoms = cut(text, typed.length === text.length ? typed : text);
+  if (/\d/.test(text) && (isCode(text, next) || atoms.some(isUnknown))) return whole("code", text);
+  return atoms.length === 1 ? [{ ...atoms[0]!, typed }] : atoms;
 }
+
+const isUnknown = ({ kind, text }: Atom): boolean => kind === "word" && text.split(" ").some((word) => knownWord(word) === undefined);
 
 /** A designation as it stands, unless an x behind it makes it the beginning of a size: C10 x 20. A bare whole number is not yet one. */
 function isGrade(text: string, next: string): boolean {
@@ -60,10 +60,13 @@ type Push = (kind: Atom["kind"], piece: string, becomes?: string) => void;
 
 const pieces = /(\d+-\d+\/\d+|\d+\/\d+|\d*[.,]\d+(?:[.,]\d+)*|\d+)|((?:[a-z](?:[./][a-z])+(?![a-zà-ÿ])(?:\.(?!\d))?)|[a-zà-ÿ]+(?:&[a-z]+)*(?:\.(?!\d))?)|([\s\S])/gu;
 
-function cut(text: string): readonly Atom[] {
+/** Both texts are equally long: the plain one, and the same as typed. */
+function cut(text: string, typed: string): readonly Atom[] {
   const atoms: Atom[] = [];
+  let at = 0;
   const push: Push = (kind, piece, becomes = piece) => {
-    atoms.push({ kind, text: becomes, typed: piece, spaced: atoms.length === 0 });
+    atoms.push({ kind, text: becomes, typed: typed.slice(at, at + piece.length), spaced: atoms.length === 0 });
+    at += piece.length;
   };
   for (const [, number, word, mark] of text.matchAll(pieces)) {
     if (number !== undefined) push("number", number);

@@ -35,7 +35,7 @@ export function takeLength(line: Line): LineLength | InputError | undefined {
     const { kind, text } = line.atoms[i]!;
     const span = line.roles[i] !== "" ? undefined : kind === "number" ? (longAt(line, i) ?? tailedAt(line, i)) : labelledAt(line, i);
     if (span === undefined) {
-      if (randomWords.has(text)) line.roles[i] = "read";
+      if (line.roles[i] === "" && randomWords.has(text)) line.roles[i] = "read";
       continue;
     }
     spans.push(span);
@@ -62,13 +62,14 @@ function isEqual(one: Span, two: Span): boolean {
 }
 
 /** The span, the x and the label before it, and the words behind it that only repeat that it is a length. */
-function take({ atoms, roles }: Line, { from, to }: Span): void {
+function take(line: Line, { from, to }: Span): void {
+  const { atoms, roles } = line;
   const open = (i: number): string => (roles[i] === "" ? atoms[i]!.text : "");
   let [start, end] = [from, to];
   if (open(start - 1) === "x") start -= 1;
   while (lengthLabels.has(open(start - 1)) || marks.has(open(start - 1))) start -= 1;
-  // L of L=6000, and of L 6000 where labelledAt has taken it for a label.
-  if (open(start - 1) === "l" && open(start - 2) !== "x") start -= 1;
+  // L of L=6000 and L 12 ft; but 316 L 12 ft is a grade.
+  if (open(start - 1) === "l" && !isGradeNumber(line, start - 2)) start -= 1;
   const repeats = (i: number) => lengthTails.has(open(i)) || randomWords.has(open(i));
   while (repeats(end + 1) && !/\d/.test(textAt(atoms, end + 2))) end += 1;
   roles.fill("length", start, end + 1);
@@ -147,7 +148,8 @@ function isLabel({ atoms }: Line, i: number): boolean {
   const { text } = atoms[i]!;
   if (text === "to" || text === "auf") return cuts.has(textAt(atoms, i - 1));
   if (text !== "l") return lengthLabels.has(text);
-  return marks.has(textAt(atoms, i + 1)) || atoms.some(({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m");
+  if (marks.has(textAt(atoms, i + 1))) return true;
+  return !materialIndex.has(textAt(atoms, i - 1)) && atoms.some(({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m");
 }
 
 /** 3 LG 24 leaves open which of the two is the length; 4140 LG 24 does not. */

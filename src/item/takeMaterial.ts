@@ -60,7 +60,7 @@ function isShape({ atoms }: Line, i: number): boolean {
 
 /** DOM 1026 and 1026 DOM are the same tube. */
 function ofTube(span: GradeSpan, found: readonly GradeSpan[], find: Find): GradeSpan {
-  const dom = found.some(({ text }) => text.toLowerCase() === "dom");
+  const dom = found.some(({ text }) => /^dom\b/i.test(text));
   const text = `DOM ${span.text}`;
   return dom && !(find(text) instanceof InputError) ? { ...span, text } : span;
 }

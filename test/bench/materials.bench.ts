@@ -1,5 +1,5 @@
 /**
- * Speed of the material look-up, a small script: npx esbuild --bundle --platform=node --format=esm test/bench/materials.bench.ts | node --input-type=module -
+ * Speed of the material look-up, a small script: npm run bench
  * Bars: p95 under 1 ms a look-up, found or refused; load (table read, index built) under 5 ms.
  */
 export {};

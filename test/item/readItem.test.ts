@@ -123,7 +123,7 @@ describe("laws", () => {
         expect([line, item.length]).toEqual([line, expect.closeTo(mm, 6)]);
         expect([line, item.quantity, item.unread]).toEqual([line, n, ""]);
       }),
-      { seed: 20260801, numRuns: 3000 },
+      { seed: 20260801, numRuns: 2000 },
     );
   });
 
@@ -153,15 +153,15 @@ describe("laws", () => {
     fc.assert(
       fc.property(strings, unitsOf, (text, units) => {
         try {
+          // No expect here: it takes longer than the reader.
           const { size, section, material, grade, length, quantity, unread } = readItem(text, units, []);
-          for (const value of [size, section, material, grade, length, quantity]) if (value instanceof InputError) expect(value.reason).toBe("none");
-          if (typeof length === "number") expect(length).toBeGreaterThan(0);
-          if (typeof quantity === "number") expect(Number.isInteger(quantity) && quantity > 0).toBe(true);
-          if (!(section instanceof InputError)) expect(section.area).toBeGreaterThan(0);
-          expect(typeof unread).toBe("string");
+          const refused = [size, section, material, grade, length, quantity].filter((value) => value instanceof InputError);
+          const positive = (value: unknown) => value instanceof InputError || (typeof value === "number" && value > 0);
+          if (refused.some(({ reason }) => reason !== "none")) return false;
+          return positive(length) && positive(quantity) && (quantity instanceof InputError || Number.isInteger(quantity)) && (section instanceof InputError || section.area > 0) && typeof unread === "string";
         } catch (refusal) {
           if (!(refusal instanceof InputError)) throw refusal;
-          expect(refusal.reason).toBe("invalid");
+          return refusal.reason === "invalid";
         }
       }),
       { seed: 20260803, numRuns: 100_000 },

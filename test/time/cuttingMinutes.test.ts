@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { contactRows } from "../../src/section/contactRows";
 import { cuttingMinutes } from "../../src/time/cuttingMinutes";
 import { shape } from "../cost/fixture";
 
@@ -26,6 +27,16 @@ describe("minutes of cutting", () => {
 
   it("G9: the same without a cap: 1.5708 min, area / rate", () => {
     expect(cuttingMinutes({ section: shape("round 100 mm"), rate: 5000, greatestFeed: undefined })).toBeCloseTo(1.5707963267948966, 12);
+  });
+
+  it("the minutes of the rows of CONTACT sum to it: Σ width·step / rate", () => {
+    for (const text of ["round 100 mm", "tube 120x15 mm", "hex 60 mm", "L 100x100x10"]) {
+      const section = shape(text);
+      const rows = contactRows({ section, steps: 1000 });
+      const step = section.profile().height / 1000;
+      const sum = rows.slice(1).reduce((total, row, i) => total + ((rows[i]!.width + row.width) / 2) * (step / 4000), 0);
+      expect(sum / cuttingMinutes({ section, rate: 4000, greatestFeed: undefined }), text).toBeCloseTo(1, 2);
+    }
   });
 
   it("a feed limit never makes a cut faster", () => {
