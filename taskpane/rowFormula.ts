@@ -34,6 +34,9 @@ const argument = (slot: Slot, literals: Literals, example: Range | null | undefi
   return text === undefined ? rangeText(example) : quoted(text);
 };
 
+/** A pitch that may be left out is left out: the cell beside it is mostly an answer of our own, and answers in a chain are slow. */
+const mayCome = (slot: Slot): boolean => slot.role === "param" && (isRequired(slot) || slot.name !== "pitch");
+
 /** Makes the formula of one row: cells of that row where they hold an argument, else the literals, else the example's. */
 export function rowFormula(entry: Entry, selection: Selection, literals: Literals, { units, shop }: { readonly units: Units; readonly shop: string | undefined }): (row: number) => string {
   const columns = rowColumns(selection, units);
@@ -45,9 +48,8 @@ export function rowFormula(entry: Entry, selection: Selection, literals: Literal
       all.map((slot, i) => {
         if (slot.role === "settings" && shop !== undefined) return shop;
         if (slot.role === "units") return units === "metric" ? quoted("metric") : "";
-        const column = slot.role === "param" && isRequired(slot) ? columns.get(slot.name) : undefined;
-        if (column !== undefined) return a1(row, column);
-        return isRequired(slot) || literals.has(slot.name) ? argument(slot, literals, example[i]) : "";
+        const column = mayCome(slot) ? columns.get(slot.name === "item" ? "section" : slot.name) : undefined;
+        return column === undefined ? argument(slot, literals, example[i]) : a1(row, column);
       }),
     );
 }

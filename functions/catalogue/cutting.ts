@@ -113,7 +113,7 @@ export const cutting = [
     name: "CONTACT",
     subject: "Cutting",
     help: "What the band meets on its way down: depth, engaged width, longest single contact, as rows to chart.",
-    examples: ['SAW.CONTACT("tube 6x0.5 in", 6)'],
+    examples: ['SAW.CONTACT("tube 6x0.5 in", 6)', 'SAW.CONTACT("W12x50", 8)'],
     source: "geometry of the outline, as it lies in the vice",
     asks: ["engaged width along the cut", "chart the cut", "where is the cut widest"],
     params: { section: oneSection(), steps: orElse(one(number("count", { least: 2, most: 1000, whole: true }), "number of equal steps down the work, 2 to 1000; default 40"), 40) },

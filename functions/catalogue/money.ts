@@ -149,7 +149,7 @@ export const money = [
     name: "OFFERS",
     subject: "Money",
     help: "Ranks a table of blade offers by cost per area, and says from and to which saw hour value each is the cheapest.",
-    examples: ['SAW.OFFERS({"Name","Price","Life","Rate";"in use",180,600,3;"offer B",420,1500,10;"offer C",150,600,3.2}, 60, 4000, 10)'],
+    examples: ['SAW.OFFERS({"Name","Price","Life","Rate";"in use",180,600,3;"offer B",420,1500,10;"offer C",150,600,3.2}, 60, 4000, 10)', 'SAW.OFFERS({"Name","by the foot","by the piece";"Length",14,"";"Price per foot",9,"";"Price","",210;"Life",900,1600;"Rate",3,4}, 72, 4000, 12)'],
     source: "cost per area = hour value / (60 × rate) + (price + hour value × change / 60) / life",
     asks: ["which blade offer is best", "compare suppliers", "blade quotes", "price per foot", "rebate"],
     params: {

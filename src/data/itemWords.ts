@@ -40,7 +40,7 @@ export const plainWords: ReadonlyMap<string, string> = translations([
   ["black", "schwarz roh"],
   ["qt", "vergütet verguetet qt q&t"],
   ["annealed", "geglüht gegluht weichgeglüht annealed ann"],
-  ["normalized", "normalgeglüht normalisiert normalized normalised"],
+  ["normalized", "norm normalgeglüht normalisiert normalized normalised"],
   ["ht", "ht htsr prehard pre-hard prehardened pre-hardened"],
   ["stainless", "edelstahl rostfrei ss sst stainless"],
   ["steel", "stahl"],
@@ -83,7 +83,7 @@ export const otherShapes: ReadonlySet<string> = set(
 export const otherSizeWords: ReadonlySet<string> = set("sch sched schedule bundle bundled stack stacked high rows row wide columns column nested rot rotate rotated miter mitre mitered mitred deg degs degree degrees by of at edge tee");
 
 /** Condition words that decide the row of a grade. */
-export const conditionWords: ReadonlySet<string> = set("qt annealed normalized ht aged tempered quenched");
+export const conditionWords: ReadonlySet<string> = set("qt annealed normalized ht ph aged tempered quenched");
 
 /** Word of a family -> what the family of a grade must contain, one of these. */
 export const familyWords: ReadonlyMap<string, readonly string[]> = new Map([
@@ -99,7 +99,7 @@ export const familyWords: ReadonlyMap<string, readonly string[]> = new Map([
 ]);
 
 /** Words before a grade that say nothing more than that one follows, and words of families that no grade is checked against. */
-export const gradeMarks: ReadonlySet<string> = set("cda astm asme aisi sae uns din en jis type typ grade gr alloy w.nr. w.-nr. wnr werkstoff mat material güte guete qualität cp carbon mild tool ms t al ti");
+export const gradeMarks: ReadonlySet<string> = set("cda astm asme aisi sae uns din en jis type typ grade gr alloy w.nr. w.-nr. wnr werkstoff mat material güte guete qualität cond condition cp carbon mild tool ms t al ti");
 
 /** Words of no meaning for any field. */
 export const fillWords: ReadonlySet<string> = set("w/ w/o und and mit with the a in von aus");

@@ -24,7 +24,7 @@ function chunkAtoms(text: string, typed: string, next: string): readonly Atom[] 
   const whole = (kind: Atom["kind"], becomes: string): readonly Atom[] => [{ kind, text: becomes, typed, spaced: true }];
   const counted = /^\u0001(\d+)\u0002$/.exec(text);
   if (counted !== null) return [{ kind: "code", text: `(${counted[1]!})`, typed: `(${counted[1]!})`, spaced: true }];
-  const plain = plainWords.get(text) ?? (!/\d/.test(text) && text !== "x" && knownWord(text) !== undefined ? text : undefined);
+  const plain = plainWords.get(text) ?? wholeWord(text);
   if (plain !== undefined) return whole("word", plain);
   if (/\d/.test(text) && isGrade(text, next)) return whole("code", text);
   const atoms = cut(text, typed.length === text.length ? typed : text);
@@ -32,6 +32,7 @@ function chunkAtoms(text: string, typed: string, next: string): readonly Atom[] 
   return atoms.length === 1 ? [{ ...atoms[0]!, typed }] : atoms;
 }
 
+const wholeWord = (text: string): string | undefined => (!/\d/.test(text) && text !== "x" && knownWord(text) !== undefined ? text : undefined);
 const isUnknown = ({ kind, text }: Atom): boolean => kind === "word" && text.split(" ").some((word) => knownWord(word) === undefined);
 
 /** A designation as it stands, unless an x behind it makes it the beginning of a size: C10 x 20. A bare whole number is not yet one. */

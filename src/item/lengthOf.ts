@@ -6,6 +6,8 @@ import { attemptField } from "./attemptField";
 import { itemRefusal } from "./itemRefusal";
 import type { LineLength } from "./takeLength";
 
+/** German lines part the thousands by a point. */
+const thousands = /^\d{1,3}\.\d{3}(?: ?mm)?$/;
 const longestFeet = 65;
 const longestMetres = 12;
 const longestPiece = 20_000; // mm
@@ -23,6 +25,7 @@ const longestPiece = 20_000; // mm
 export function lengthOf({ text, bare }: LineLength, section: Section | InputError, units: Units, random: boolean): number | InputError {
   const read = attemptField(() => readLength(text, units));
   if (read instanceof InputError) return read;
+  if (thousands.test(text) && (!bare || units === "metric")) return itemRefusal("{text} may be {point} or {whole} mm: write it without the point", { text, point: text.replace(/0*(?: ?mm)?$/, ""), whole: text.replace(/\.| ?mm/g, "") });
   if (read === 0) return itemRefusal("a length must be more than zero");
   const sold = section instanceof InputError || section.hollow || random;
   const other = bare ? otherUnit(Number(text.replace(",", ".")), read, sold, units) : undefined;

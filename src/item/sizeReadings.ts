@@ -6,6 +6,9 @@ import type { Section } from "../section/section";
 import { attemptField } from "./attemptField";
 import type { Atom } from "./item";
 
+/** More numbers that stand apart are no line of an order list; each costs a reading. */
+const mostGroups = 5;
+
 /** One way to read what is left of a line: the size, and the number that is then no part of it. */
 export interface SizeReading {
   readonly section: Section;
@@ -33,7 +36,7 @@ export function sizeReadings(atoms: readonly Atom[], indices: readonly number[],
   const whole = read([], false);
   if (!(whole instanceof InputError)) return [whole];
   const groups = groupsOf(atoms, indices);
-  if (groups.length === 0) return whole;
+  if (groups.length === 0 || groups.length > mostGroups) return whole;
   const tail = lastBehindX(atoms, indices);
   const stripped = tail === undefined ? [] : [read(tail, true)];
   const apart = groups.length === 1 ? [] : groups.map((group) => read(group, false));

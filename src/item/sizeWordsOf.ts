@@ -1,4 +1,5 @@
 import { otherShapes } from "../data/itemWords";
+import { shapeWords } from "../data/sectionWords";
 import type { Line } from "./item";
 import { knownWord } from "./knownWord";
 
@@ -38,9 +39,15 @@ export function sizeWordsOf(line: Line): SizeWords {
 
 function kindOf(line: Line, i: number): "size" | "line" | undefined {
   const { kind, text } = line.atoms[i]!;
+  if (text === "l" && !isAngle(line, i)) return undefined;
   if (kind === "word") return wordOf(text);
   if (kind === "mark") return signOf(line, i);
   return kind === "code" ? undefined : "size";
+}
+
+/** Beside another shape an L without its numbers is no angle. */
+function isAngle({ atoms, roles }: Line, i: number): boolean {
+  return atoms[i + 1]?.kind === "number" || !atoms.some(({ kind, text }, k) => k !== i && ["", "size"].includes(roles[k]!) && kind === "word" && text.split(" ").some((word) => shapeWords.has(word) && word.length > 1));
 }
 
 /** German words have become several English ones. */

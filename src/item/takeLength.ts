@@ -68,11 +68,15 @@ function take(line: Line, { from, to }: Span): void {
   let [start, end] = [from, to];
   if (open(start - 1) === "x") start -= 1;
   while (lengthLabels.has(open(start - 1)) || marks.has(open(start - 1))) start -= 1;
-  // L of L=6000 and L 12 ft; but 316 L 12 ft is a grade.
-  if (open(start - 1) === "l" && !isGradeNumber(line, start - 2)) start -= 1;
+  if (open(start - 1) === "l" && (start < from || !isLowCarbon(line, start - 1))) start -= 1;
   const repeats = (i: number) => lengthTails.has(open(i)) || randomWords.has(open(i));
   while (repeats(end + 1) && !/\d/.test(textAt(atoms, end + 2))) end += 1;
   roles.fill("length", start, end + 1);
+}
+
+/** 316 L: the letter is part of the grade. */
+function isLowCarbon({ atoms }: Line, i: number): boolean {
+  return materialIndex.has(`${textAt(atoms, i - 1)}L`);
 }
 
 function textOf({ atoms }: Line, from: number, to: number): string {
@@ -138,18 +142,19 @@ function labelledAt(line: Line, i: number): Span | undefined {
   if (!isLabel(line, i)) return undefined;
   const marked = marks.has(textAt(line.atoms, i + 1));
   const at = i + (marked ? 2 : 1);
-  const span = numberAt(line, at);
+  const span = line.atoms[at]?.kind === "number" && line.roles[at] === "" ? (longAt(line, at) ?? numberAt(line, at)) : undefined;
   const unsure = span?.bare === true && !marked && (isGradeNumber(line, at) || afterBare(line, i));
   return unsure ? undefined : span;
 }
 
 /** L is the shape of an angle, too; "to" is a label behind "cut". */
-function isLabel({ atoms }: Line, i: number): boolean {
+function isLabel(line: Line, i: number): boolean {
+  const { atoms } = line;
   const { text } = atoms[i]!;
   if (text === "to" || text === "auf") return cuts.has(textAt(atoms, i - 1));
   if (text !== "l") return lengthLabels.has(text);
   if (marks.has(textAt(atoms, i + 1))) return true;
-  return !materialIndex.has(textAt(atoms, i - 1)) && atoms.some(({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m");
+  return !isLowCarbon(line, i) && atoms.some(({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m");
 }
 
 /** 3 LG 24 leaves open which of the two is the length; 4140 LG 24 does not. */

@@ -41,7 +41,7 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
   const strong = [...found.filter((span) => span.strong), ...codes].sort((a, b) => a.from - b.from);
   const spans = strong.length > 0 ? strong.map((span) => ofTube(span, found, find)) : (familyNumber(line, find) ?? found);
   for (const { from, to } of spans) for (let i = from; i <= to; i++) if (!isShape(line, i)) line.roles[i] = "material";
-  const left = coded.filter((code) => !codes.includes(code));
+  const left = coded.filter((code) => !spans.some(({ from }) => from === code.from));
   const suffixes = left.filter(({ text }) => belongs(text, spans, find));
   for (const { from } of suffixes) line.roles[from] = "material";
   const unknown = left.filter((code) => !suffixes.includes(code)).map(({ text }) => text);
@@ -94,7 +94,8 @@ function conditions({ atoms, roles }: Line): readonly string[] {
     else return;
     found.push(suffix ? `+${text}` : text);
   });
-  return [...new Set(found)];
+  const all = [...new Set(found)];
+  return all.includes("quenched") && all.includes("tempered") ? ["qt", ...all.filter((word) => word !== "quenched" && word !== "tempered")] : all;
 }
 
 const marking: ReadonlySet<string> = new Set(["gr", "grade", "cda", "alloy"]);
@@ -105,9 +106,9 @@ function familyNumber(line: Line, find: Find): readonly GradeSpan[] | undefined 
   const family = atoms.findIndex(({ kind, text }, i) => kind === "word" && roles[i] === "" && (familyWords.has(text) || text === "ti"));
   const named = atoms.flatMap(({ kind, text }, i) => {
     const mark = textAt(atoms, i - 1);
-    const likely = marking.has(mark) || (family >= 0 && /^\d{3}(?:\d\d)?$/.test(text));
-    if (kind !== "number" || roles[i] !== "" || !likely || isDimension(line, i)) return [];
-    const name = `${marking.has(mark) ? mark : ""} ${text} ${textAt(atoms, family)}`.trim();
+    const likely = marking.has(mark) || (family >= 0 && /^(?:\d{3}|\d{5}|\dal-?\d.*)$/.test(text));
+    if (roles[i] !== "" || !likely || (kind === "number" && isDimension(line, i))) return [];
+    const name = kind === "code" ? `ti ${text}` : `${marking.has(mark) ? mark : ""} ${text} ${textAt(atoms, family)}`.trim();
     return find(name) instanceof InputError ? [] : [{ from: i, to: i, text: name, strong: true }];
   });
   return named.length === 0 ? undefined : named;

@@ -25,10 +25,12 @@ export function takeReferences(line: Line): void {
 function aside({ atoms, roles }: Line, i: number): void {
   let from = i;
   while (!atoms[from]!.spaced && atoms[from - 1]?.kind === "mark") from -= 1;
-  const unit = atoms[i + 1];
   const weighed = from === i && textAt(atoms, i - 1) !== "x" && referenceTails.has(textAt(atoms, i + 1));
   const marked = from < i && leads.has(atoms[from]!.text);
-  if (weighed || marked) roles.fill("unread", from, weighed || unit?.spaced === false ? i + 2 : i + 1);
+  if (!weighed && !marked) return;
+  let to = weighed ? i + 1 : i;
+  while (atoms[to + 1]?.spaced === false) to += 1;
+  roles.fill("unread", from, to + 1);
 }
 
 const leads: ReadonlySet<string> = new Set(["$", "€", "+", "±"]);

@@ -1,0 +1,251 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { browserPath, openBrowser, type Opened } from "./open";
+import { find, openPane, press, replaceText, states, tabTo, type Seen } from "./paneHelp";
+
+/** The pane in a real browser, as Excel loads it: accessibility, policy, keyboard, and its talk with (a fake of) Excel. */
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+declare const axe: { run: (root: Document, options: object) => Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }> };
+
+const looks = [{ colorScheme: "light", forcedColors: "none" }, { colorScheme: "dark", forcedColors: "none" }, { colorScheme: "light", forcedColors: "active" }] as const;
+const rules = { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"], resultTypes: ["violations"] };
+
+/** Faults that axe finds in every look at both widths, and anything that sticks out of the page. */
+async function faults(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  const found: string[] = [];
+  for (const look of looks) {
+    await page.emulateMedia(look);
+    for (const width of [320, 350]) {
+      await page.setViewportSize({ width, height: 720 });
+      const { violations } = await page.evaluate((options) => axe.run(document, options), rules);
+      found.push(...violations.map((v) => `${look.colorScheme} ${look.forcedColors} ${width}: ${v.id} ${v.nodes[0]?.html ?? ""} ${v.nodes[0]?.failureSummary ?? ""}`));
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      if (over > 0) found.push(`${width}: ${over} px wider than the page`);
+    }
+  }
+  return found;
+}
+
+/** Everything clickable is at least 24 px high and wide, or stands in a sentence. */
+const smallTargets = (page: Page): Promise<string[]> =>
+  page.evaluate(() => [...document.querySelectorAll<HTMLElement>("button, input, select, summary")].filter((e) => e.offsetParent !== null && (e as HTMLInputElement).type !== "radio" && (e.getBoundingClientRect().height < 24 || e.getBoundingClientRect().width < 24)).map((e) => e.outerHTML.slice(0, 80)));
+
+describe.runIf(browserPath !== undefined)("the pane", () => {
+  let opened: Opened;
+  beforeAll(async () => { opened = await openBrowser(); });
+  afterAll(() => opened.close());
+
+  const own = (seen: Seen): string[] => [...new Set(seen.requests.map((r) => new URL(r).origin))].filter((o) => o !== opened.origin);
+
+  describe.each(Object.entries(states))("state: %s", (name, go) => {
+    it("has no fault at 320 and 350 px, light, dark and in forced colours; targets are 24 px; breaks no policy; fits with the text twice as large", async () => {
+      const { page, seen } = await openPane(opened.browser, opened.origin, "missing");
+      await go(page);
+      expect(seen.violations).toEqual([]);
+      expect(seen.errors).toEqual([]);
+      expect(own(seen)).toEqual(["https://appsforoffice.microsoft.com"]);
+      expect(await faults(page), name).toEqual([]);
+      expect(await smallTargets(page)).toEqual([]);
+      await page.setViewportSize({ width: 320, height: 720 });
+      await page.evaluate(() => { document.documentElement.style.fontSize = "200%"; });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0);
+      await page.close();
+    });
+  });
+
+  it("keeps the top right 34 × 32 px free", async () => {
+    const { page } = await openPane(opened.browser, opened.origin, "missing");
+    const there = await page.evaluate(() => [320, 335, 349].flatMap((x) => [2, 16, 31].map((y) => document.elementFromPoint(x, y)?.tagName)));
+    expect(there.every((t) => t === "HEADER" || t === "BODY" || t === "HTML" || t === "H1")).toBe(true);
+    const right = await page.evaluate(() => { const range = document.createRange(); range.selectNodeContents(document.querySelector("h1")!); return range.getBoundingClientRect().right; });
+    expect(right).toBeLessThan(350 - 34);
+    await page.close();
+  });
+
+  it("shows itself and finds grades while Excel never answers, with the reason beside the button that waits", async () => {
+    const { page, seen } = await openPane(opened.browser, opened.origin, "never ready");
+    await find(page, "304");
+    expect(await page.textContent("h2 >> visible=true")).toContain("304");
+    expect(await page.textContent("#target")).toMatch(/Waiting for Excel/);
+    expect(await page.locator(".main >> visible=true").isDisabled()).toBe(true);
+    expect(seen.errors).toEqual([]);
+    await page.close();
+  });
+
+  it("says that office.js is missing, and that looking up still works", async () => {
+    const { page } = await openPane(opened.browser, opened.origin, "missing");
+    expect(await page.textContent("#target")).toMatch(/office\.js.*did not load.*looking things up works/);
+    await page.close();
+  });
+
+  it("says that it is not in Excel, with the real office.js; only the two faults of office.js itself are seen", async () => {
+    const { page, seen } = await openPane(opened.browser, opened.origin, "real");
+    await expect.poll(() => page.textContent("#target"), { timeout: 10_000 }).toMatch(/outside Excel/);
+    const known = [/^style-src(-attr)? inline/, /^frame-src https:\/\/telemetryservice\.firstpartyapps\.oaspapps\.com/];
+    expect(seen.violations.filter((v) => !known.some((k) => k.test(v)))).toEqual([]);
+    await page.close();
+  });
+
+  describe("in Excel (a fake)", () => {
+    let page: Page;
+    let seen: Seen;
+    beforeAll(async () => {
+      ({ page, seen } = await openPane(opened.browser, opened.origin, "fake"));
+      await page.evaluate(() => {
+        for (const [c, text] of ["size", "material", "blade", "pieces"].entries()) fakeBook.put("Sheet1", 3, c, text);
+        for (let r = 4; r < 10; r += 1) for (const [c, text] of ["round 7", "17-4PH", "bi-metal"].entries()) fakeBook.put("Sheet1", r, c, text);
+        for (let r = 4; r < 10; r += 1) fakeBook.put("Sheet1", r, 3, r);
+        fakeBook.select({ row: 6, column: 4 });
+      });
+    });
+    afterAll(() => page.close());
+
+    const formula = (row: number, column: number) => page.evaluate(([r, c]) => fakeBook.get("Sheet1", r!, c!).formula, [row, column]);
+    const select = (change: Parameters<FakeSelect>[0]) => page.evaluate((to) => { fakeBook.select(to); }, change);
+    type FakeSelect = typeof fakeBook.select;
+    const button = () => page.locator("[role=tabpanel]:not([hidden]) .main >> visible=true").first();
+    const said = () => page.locator("[role=tabpanel]:not([hidden]) .insert [role=status] >> visible=true").first().textContent();
+
+    it("shows the target, writes the name as text, keeps the focus, says so and takes it back", async () => {
+      await find(page, "17-4PH");
+      await expect.poll(() => button().textContent()).toBe("Insert into Sheet1!E7");
+      expect(await page.textContent("#target")).toBe("Selected: Sheet1!E7, empty");
+      await tabTo(page, ".main");
+      await press(page, "Enter");
+      await expect.poll(said).toMatch(/^Written into Sheet1!E7\. /);
+      expect(await formula(6, 4)).toMatch(/^17-4PH/);
+      expect(await page.evaluate(() => document.activeElement?.className)).toBe("main");
+      await press(page, "Tab", "Enter");
+      await expect.poll(said).toMatch(/^Undone/);
+      expect(await formula(6, 4)).toBe("");
+    });
+
+    it("writes a ready formula for the row, and down a column", async () => {
+      await page.locator("#what").focus();
+      await page.locator("#what").selectOption("rate");
+      expect(await page.locator(".sample >> visible=true").first().textContent()).toBe("=SAW.CUTRATE(A7,B7,C7)");
+      await select({ row: 4, rows: 6 });
+      await expect.poll(() => button().textContent()).toBe("Insert into Sheet1!E5:E10");
+      await tabTo(page, ".main");
+      await press(page, "Space");
+      await expect.poll(said).toMatch(/^Written into Sheet1!E5:E10/);
+      expect(await formula(4, 4)).toBe("=SAW.CUTRATE(A5,B5,C5)");
+      expect(await formula(9, 4)).toBe("=SAW.CUTRATE(A10,B10,C10)");
+    });
+
+    it("asks before it writes over something; Escape keeps it", async () => {
+      await select({ row: 6, rows: 1 });
+      await tabTo(page, ".main");
+      await press(page, "Enter");
+      await expect.poll(() => page.locator(".asked >> visible=true").textContent()).toMatch(/^E7 holds =SAW\.CUTRATE\(A7,B7,C7\)/);
+      expect(await faults(page)).toEqual([]);
+      await page.evaluate(() => { (document.querySelector(".asked:not([hidden]) button") as HTMLElement).focus(); });
+      await press(page, "Escape");
+      expect(await page.locator(".asked >> visible=true").count()).toBe(0);
+      expect(await page.evaluate(() => document.activeElement?.className)).toBe("main");
+      await page.locator("#what").selectOption("density");
+      await tabTo(page, ".main");
+      await press(page, "Enter");
+      await expect.poll(() => page.locator(".asked >> visible=true").count()).toBe(1);
+      await press(page, "Enter");
+      await expect.poll(said).toMatch(/^Written/);
+      expect(await formula(6, 4)).toBeCloseTo(0.282, 3);
+    });
+
+    it("answers plainly: several areas, a protected sheet, a cell that is being edited", async () => {
+      await select({ areas: 2, column: 5 });
+      await expect.poll(() => button().textContent()).toBe("Insert");
+      await tabTo(page, ".main");
+      await press(page, "Enter");
+      await expect.poll(said).toMatch(/^Several areas are selected/);
+      await select({ areas: 1, column: 6 });
+      await page.evaluate(() => { fakeBook.sheets.get("Sheet1")!.protected = true; });
+      await press(page, "Enter");
+      await expect.poll(said).toMatch(/^Sheet1 is protected/);
+      await page.evaluate(() => { fakeBook.sheets.get("Sheet1")!.protected = false; fakeBook.refuse = { call: "range.formulas", code: "InvalidOperationInCellEditMode" }; });
+      await press(page, "Enter");
+      await expect.poll(said).toMatch(/^A cell is being edited/);
+      await page.evaluate(() => { fakeBook.refuse = { call: "getSelectedRanges", code: "InvalidSelection" }; fakeBook.select({ column: 7 }); });
+      await expect.poll(() => page.textContent("#target")).toMatch(/^No cell is selected/);
+      await page.evaluate(() => { fakeBook.refuse = undefined; fakeBook.select({ column: 4, row: 20 }); });
+    });
+
+    it("inserts an example of a function, and the function for the row", async () => {
+      await tabTo(page, "#tab-material");
+      await press(page, "ArrowRight", "ArrowRight");
+      await tabTo(page, "#ask");
+      await page.keyboard.type("which pitch");
+      await tabTo(page, ".list .name");
+      await press(page, "Enter");
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("SAW.PITCH");
+      await select({ row: 5, column: 5 });
+      await expect.poll(() => button().textContent()).toBe("Insert into Sheet1!F6");
+      await tabTo(page, ".main");
+      await press(page, "Enter");
+      await expect.poll(said).toMatch(/^Written/);
+      expect(await formula(5, 5)).toBe("=SAW.PITCH(A6,B6,C6)");
+      await select({ row: 40, column: 0 });
+      const second = page.locator("#panel-functions .main").nth(1);
+      await second.focus();
+      await press(page, "Enter");
+      await expect.poll(() => formula(40, 0)).toMatch(/^=SAW\.PITCH\("round 7"/);
+      expect(await page.getAttribute("#panel-functions a", "href")).toBe("help.html#PITCH");
+      await tabTo(page, ".back");
+      await press(page, "Enter");
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("PITCH");
+    });
+
+    it("inserts the shop block as a named range, metric when metric is chosen, and formulas then use its name", async () => {
+      await page.locator("#units-metric").focus();
+      await press(page, "Space");
+      await tabTo(page, "#tab-functions");
+      await press(page, "End");
+      await select({ row: 60, column: 0 });
+      await tabTo(page, "#panel-shop .main");
+      await press(page, "Enter");
+      await expect.poll(said).toMatch(/named Shop\./);
+      expect([await formula(60, 0), await formula(60, 1), await formula(61, 0)]).toEqual(["Units", "metric", "Hourly cost"]);
+      expect(await page.evaluate(() => [...fakeBook.names])).toEqual([["Shop", expect.stringMatching(/^='Sheet1'!\$A\$61:\$C\$\d+$/)]]);
+      await tabTo(page, "#tab-shop");
+      await press(page, "Home");
+      await page.locator("#what").selectOption("rate");
+      await select({ row: 5, column: 8 });
+      await expect.poll(() => page.locator(".sample >> visible=true").first().textContent()).toBe('=SAW.CUTRATE(A6,B6,C6,,Shop,,"metric")');
+    });
+
+    it("draws the size of the selected cell", async () => {
+      await page.evaluate(() => { fakeBook.put("Sheet1", 80, 0, "'tube 100x10"); fakeBook.select({ row: 80, column: 0 }); });
+      await tabTo(page, "#tab-material");
+      await press(page, "ArrowRight");
+      await expect.poll(() => page.locator("#panel-section button").textContent()).toBe("Draw the selected cell: tube 100x10");
+      await tabTo(page, "#panel-section button");
+      await press(page, "Enter");
+      expect(await page.getAttribute(".picture", "aria-label")).toMatch(/tube 100 mm x 10 mm/);
+      expect(await page.textContent("#panel-section table")).toMatch(/100 mm/);
+    });
+
+    it("keeps a hostile size inside the formula's quotes, and every text a text", async () => {
+      await tabTo(page, "#tab-section");
+      await press(page, "Home");
+      await replaceText(page, "#card-size", '7"&HYPERLINK("x")&"');
+      await page.evaluate(() => { fakeBook.select({ row: 90, column: 12 }); });
+      await expect.poll(() => page.locator(".sample >> visible=true").first().textContent()).toMatch(/^=SAW\.CUTRATE\("7""&HYPERLINK\(""x""\)&""",/);
+    });
+
+    it("has broken no policy, asked no other machine and thrown nothing in all of this", () => {
+      expect(seen.violations).toEqual([]);
+      expect(seen.errors).toEqual([]);
+      expect(own(seen)).toEqual(["https://appsforoffice.microsoft.com"]);
+    });
+  });
+});
+
+describe("the built pane", () => {
+  it("makes no HTML from text and evaluates nothing", () => {
+    for (const file of ["pane.js", "core.js", "trusted.js", "functions.js"]) expect(readFileSync(`dist/${file}`, "utf8"), file).not.toMatch(/\.innerHTML|\.outerHTML|insertAdjacentHTML|document\.write|\beval\(|\bnew Function\b|localStorage|sessionStorage|document\.cookie|indexedDB/);
+  });
+});
