@@ -4,12 +4,15 @@ import type { BladeClass } from "../src/cutting/bladeClass";
 import { readPitch } from "../src/cutting/readPitch";
 import type { Pitch } from "../src/cutting/pitch";
 import type { Blade, Offer } from "../src/cost/blade";
+import type { Item, OrderItem } from "../src/item/item";
+import { readItem } from "../src/item/readItem";
 import { findMaterial } from "../src/material/findMaterial";
 import { matchMaterial, type MaterialMatch } from "../src/material/matchMaterial";
 import type { Material } from "../src/material/material";
 import { readLength } from "../src/section/readLength";
 import { readSection } from "../src/section/readSection";
 import { sectionProfile } from "../src/section/sectionProfile";
+import type { Section } from "../src/section/section";
 import type { Shape } from "../src/section/shape";
 import { isBlank, type Cell } from "./cell";
 import type { Kind, Reading } from "./entry";
@@ -124,15 +127,15 @@ const once = <T>(make: () => T): (() => T) => {
   return () => (made ??= { value: make() }).value;
 };
 
-/** A size string, with its profile made when first wanted and kept with it. */
+/** A section with its profile, made when first wanted and kept with it. */
+const withProfile = (read: Section): Shape => ({ ...read, profile: once(() => sectionProfile(read)) });
+
+/** A size string. */
 export const section: Kind<Shape> = textual(
   "section",
   'a size with its shape, such as "round 7" or "W12x50"',
   (value, { units }, parameter) =>
-    renamed(parameter, () => {
-      const read = readSection(value, units);
-      return { ...read, profile: once(() => sectionProfile(read)) };
-    }),
+    renamed(parameter, () => withProfile(readSection(value, units))),
   ({ units }) => units,
 );
 
@@ -165,6 +168,38 @@ export const material: Kind<Material> = textual(
 
 /** A grade with how it was found, for the function that tells about it. */
 export const matchedMaterial: Kind<MaterialMatch> = { ...(material as unknown as Kind<MaterialMatch>), read: (cells, at, { shop }, parameter) => renamed(parameter, () => matchMaterial(readDesignation(cells[at], parameter), shop?.ownMaterials ?? [])) };
+
+/** A description line of an order list. */
+export const description: Kind<Item> = textual(
+  "description",
+  "a description line, such as RND 3-1/2 4140 x 20 ft",
+  (value, { units, shop }, parameter) => renamed(parameter, () => readItem(value, units, shop?.ownMaterials ?? [])),
+  ({ units, shop }) => (shop === undefined || shop.ownMaterials.length === 0 ? units : undefined),
+);
+
+/** A text that is a size and nothing else; undefined where it says more, or is none. */
+const onlySize = (value: string | number, units: Units): Section | undefined => {
+  try {
+    return readSection(value, units);
+  } catch (refusal) {
+    if (refusal instanceof InputError) return undefined;
+    throw refusal;
+  }
+};
+
+/** A size, or a whole description line: a size alone is read by the size reader, so that it means what it means everywhere. */
+export const orderItem: Kind<OrderItem> = textual(
+  "order item",
+  "a size, or a description line such as RND 3-1/2 4140 x 20 ft",
+  (value, { units, shop }, parameter) => {
+    const size = onlySize(value, units);
+    const missing = (what: string): InputError => new InputError("invalid", what, "{parameter} is empty or 0");
+    if (size !== undefined) return { shape: withProfile(size), grade: missing("material"), length: missing("length") };
+    const { section: read, grade, length: long } = renamed(parameter, () => readItem(value, units, shop?.ownMaterials ?? []));
+    return { shape: read instanceof InputError ? read : withProfile(read), grade, length: long };
+  },
+  ({ units, shop }) => (shop === undefined || shop.ownMaterials.length === 0 ? units : undefined),
+);
 
 /** A tooth pitch: "3/4", or a number for a straight one. */
 export const pitch: Kind<Pitch> = textual("pitch", 'teeth per inch, "3/4" for variable, 4 for straight', (value, _, parameter) => renamed(parameter, () => readPitch(value)), () => "");

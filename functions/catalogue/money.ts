@@ -4,7 +4,7 @@ import { cutCost } from "../../src/cost/cutCost";
 import { payback } from "../../src/cost/payback";
 import { quote } from "../../src/cost/quote";
 import { rankOffers } from "../../src/cost/rankOffers";
-import { blade, choice, length, number, offer, section, tableRow } from "../arguments";
+import { blade, choice, length, number, offer, orderItem, tableRow } from "../arguments";
 import type { Range } from "../cell";
 import { column, each, entry, fromBlock, list, one, optional, orElse } from "../entry";
 import { readOffers } from "../headedTable";
@@ -25,12 +25,12 @@ export const money = [
   entry({
     name: "QUOTE",
     subject: "Money",
-    help: "Price of an order line: size, blade, pieces, material and length in, price, minutes, bars and every cost part out.",
-    examples: [`SAW.QUOTE("round 7", "bi-metal", 20, ${shop}, "4140", 12)`, `SAW.QUOTE("round 2 bundle 3x4", "cheapest", 100, ${shop}, "A36", 8.5, , "all")`],
+    help: "Price of an order line, a size or a whole description: price, minutes, bars and every cost part of it.",
+    examples: [`SAW.QUOTE("round 7", "bi-metal", 20, ${shop}, "4140", 12)`, `SAW.QUOTE("round 2 bundle 3x4", "cheapest", 100, ${shop}, "A36", 8.5, , "all")`, `SAW.QUOTE("RND 7 IN 4140 X 12 IN LG", "bi-metal", 20, ${shop})`],
     source: "cost by order, bar load, cut, area and piece: common practice; margin on the price: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.4",
     asks: ["what to charge", "quote an order", "price per cut", "price list", "cutting price", "quantity break"],
     params: {
-      item: each(section, 'size with its shape, such as "round 7"; a bundle cuts as many pieces at once as it has bars'),
+      item: each(orderItem, "a size, or a whole description line; material and length given beside it win"),
       blade: each(choice("bi-metal", "carbide", "cheapest"), '"bi-metal", "carbide", or "cheapest" of the two, line by line'),
       quantity: each(number("count", { whole: true }), "pieces wanted, not cuts"),
       material: optional(materials()),

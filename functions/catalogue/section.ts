@@ -1,8 +1,9 @@
+import { itemRow } from "../../src/item/itemRow";
 import { materialData } from "../../src/material/materialData";
 import { pieceMass } from "../../src/section/pieceMass";
 import { sectionArea } from "../../src/section/sectionArea";
 import { sectionData } from "../../src/section/sectionData";
-import { length, matchedMaterial } from "../arguments";
+import { description, length, matchedMaterial } from "../arguments";
 import { column, each, entry } from "../entry";
 import { materials, sections } from "./parameters";
 
@@ -57,6 +58,28 @@ export const section = [
     takes: { units: true },
     result: { form: "cell", as: "mass", help: "mass of one piece, square cut" },
     run: pieceMass,
+  }),
+  entry({
+    name: "ITEM",
+    subject,
+    help: "What one description cell of an order list means: size, material, length, quantity, and the words not read.",
+    examples: ['SAW.ITEM("HR FLAT 1/4 X 3 IN A36", "material")', 'SAW.ITEM("RND BAR 3-1/2 IN DIA 4140 X 20 FT 5 PCS RUSH", "all")'],
+    source: "size, length and material by the readers of those; words of order lists: common practice, no source",
+    asks: ["read my order list", "description to size", "split a description", "what does this line mean"],
+    params: { description: each(description, "a description line; each result is refused alone when the line does not say") },
+    takes: { show: "optional", units: true },
+    result: {
+      form: "row",
+      main: "size",
+      columns: {
+        size: column("text", "canonical, with its units"),
+        material: column("text", "the grade it names"),
+        length: column("length", "told from the size"),
+        quantity: column("count", "pieces"),
+        wordsNotRead: column("text", "what nothing here reads"),
+      },
+    },
+    run: itemRow,
   }),
   entry({
     name: "MATERIAL",

@@ -2,12 +2,12 @@ import type { BladeClass } from "../cutting/bladeClass";
 import { InputError } from "../errors";
 import type { Material } from "../material/material";
 import type { Text } from "../phrase";
-import type { Shape } from "../section/shape";
+import type { OrderItem } from "../item/item";
 import type { Shop } from "../shop/shop";
 import { quoteLine, type QuotedLine, type QuoteWork } from "./quoteLine";
 
 interface QuoteInput {
-  readonly item: Shape;
+  readonly item: OrderItem;
   readonly blade: BladeClass | "cheapest";
   readonly quantity: number;
   readonly material: Material | undefined;
@@ -36,9 +36,11 @@ function cheapest(work: Omit<QuoteWork, "blade">): Chosen {
   return biMetal instanceof InputError || carbide.parts.cost < biMetal.parts.cost ? carbide : biMetal;
 }
 
-const given = <T>(value: T | undefined, parameter: string): T => {
-  if (value === undefined) throw new InputError("invalid", parameter, "{parameter} is empty or 0");
-  return value;
+/** What the argument gives, else what the description says; where neither does, the description's own reason. */
+const given = <T>(value: T | undefined, described: T | InputError): T => {
+  const found = value ?? described;
+  if (found instanceof InputError) throw found;
+  return found;
 };
 
 /** The results of QUOTE by their names in the worksheet. */
@@ -68,14 +70,15 @@ export interface Quote {
 
 /**
  * One order line priced: quoteLine with the blade named, or with the class of lower cost for "cheapest".
- * @param input item, a size; blade class or "cheapest"; quantity of pieces; material; length of a piece [mm]; shop
+ * @param input item, a size or a whole description line, of which a material and a length given beside it win; blade class or "cheapest"; quantity of pieces; material; length of a piece [mm]; shop
  * @returns prices and costs [money], minutes of the whole line [min], rate [mm²/min], remnant [mm], mass of all pieces [kg], counts [-], texts [text]
- * @throws InputError "invalid": material or length not given; as quoteLine
+ * @throws InputError "invalid": material or length neither given nor described; as quoteLine
  * @source see quoteLine
  */
 export function quote({ item, blade, quantity, shop, ...wanted }: QuoteInput): Quote {
-  const material = given(wanted.material, "material");
-  const work = { section: item, material, length: given(wanted.length, "length"), quantity, shop };
+  const section = given(undefined, item.shape);
+  const material = given(wanted.material, item.grade);
+  const work = { section, material, length: given(wanted.length, item.length), quantity, shop };
   const line: Chosen = blade === "cheapest" ? cheapest(work) : { ...quoteLine({ ...work, blade }), blade };
   const { prediction, loads, parts } = line;
   return {
@@ -97,7 +100,7 @@ export function quote({ item, blade, quantity, shop, ...wanted }: QuoteInput): Q
     endsCost: parts.ends,
     "set-up": parts.setUp,
     minimumApplied: line.minimumApplied ? "yes" : "no",
-    size: item.text,
+    size: section.text,
     material: material.name,
     blade: line.blade,
   };

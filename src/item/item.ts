@@ -2,6 +2,7 @@ import type { InputError } from "../errors";
 import type { Material } from "../material/material";
 import type { Units } from "../quantities";
 import type { Section } from "../section/section";
+import type { Shape } from "../section/shape";
 
 /** What one description cell means. Each field that the line does not say, or leaves open, holds its own refusal. */
 export interface Item {
@@ -17,6 +18,13 @@ export interface Item {
   readonly quantity: number | InputError;
   /** Words that no reader knows, and numbers that only label the line, in their order; empty where there are none. */
   readonly unread: string;
+}
+
+/** What QUOTE takes of an item: its size with the profile, grade and length, each given or refused. */
+export interface OrderItem {
+  readonly shape: Shape | InputError;
+  readonly grade: Material | InputError;
+  readonly length: number | InputError;
 }
 
 /** What an atom was read as; "" is not yet read. */

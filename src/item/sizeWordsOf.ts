@@ -39,10 +39,18 @@ export function sizeWordsOf(line: Line): SizeWords {
 
 function kindOf(line: Line, i: number): "size" | "line" | undefined {
   const { kind, text } = line.atoms[i]!;
+  if (isSeries(line, i)) return "size";
   if (text === "l" && !isAngle(line, i)) return undefined;
   if (kind === "word") return wordOf(text);
   if (kind === "mark") return signOf(line, i);
   return kind === "code" ? undefined : "size";
+}
+
+/** The letter that names a series: IPE A 300, HE 200 B. Left out, the line would silently be another beam. */
+function isSeries({ atoms }: Line, i: number): boolean {
+  const { text } = atoms[i]!;
+  if (atoms[i - 1]?.text === "ipe") return /^(?:a|aa|o|v)$/.test(text) && atoms[i + 1]?.kind === "number";
+  return atoms[i - 1]?.kind === "number" && atoms[i - 2]?.text === "he" && /^(?:a|aa|b|m|c)$/.test(text);
 }
 
 /** Beside another shape an L without its numbers is no angle. */

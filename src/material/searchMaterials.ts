@@ -3,7 +3,7 @@ import { builtInMaterials } from "./builtInMaterials";
 import { compactDesignation } from "./compactDesignation";
 import { describeDesignation } from "./describeDesignation";
 import type { Material } from "./material";
-import { materialIndex } from "./materialIndex";
+import { materialIndex, type IndexEntry } from "./materialIndex";
 
 export interface SearchHit {
   readonly material: Material;
@@ -11,7 +11,9 @@ export interface SearchHit {
   readonly matched: string;
 }
 
-interface Ranked extends SearchHit {
+interface Ranked {
+  readonly material: Material;
+  readonly matched: string | IndexEntry;
   readonly rank: number;
 }
 
@@ -22,23 +24,25 @@ function joined(text: string): string {
 
 const words = (text: string): readonly string[] => text.toUpperCase().split(/[^\p{L}\p{N}.]+/u).filter((word) => word !== "");
 
+// Made once at load: each key stroke goes through all of them.
+const typedForms = [...materialIndex].map(([form, entries]) => [form.replace(/-/g, ""), entries] as const);
+const ownWords = builtInMaterials.map((material) => [material, words(`${material.name} ${material.family} ${material.condition}`)] as const);
+
 /** Exact first, then beginnings; a name that is only near comes after. */
 function designationHits(query: string): readonly Ranked[] {
   const hits: Ranked[] = [];
-  for (const [form, entries] of materialIndex) {
-    const typed = form.replace(/-/g, "");
+  for (const [typed, entries] of typedForms) {
     if (!typed.startsWith(query)) continue;
     const rank = typed === query ? 0 : 2;
-    for (const entry of entries) hits.push({ material: entry.material, matched: describeDesignation(entry), rank: rank + (entry.designation.near ? 1 : 0) });
+    for (const entry of entries) hits.push({ material: entry.material, matched: entry, rank: rank + (entry.designation.near ? 1 : 0) });
   }
   return hits;
 }
 
 function nameHits(query: string, typed: readonly string[]): readonly Ranked[] {
   const plain = [...plainNames].filter(([name]) => name.startsWith(query)).map(([name, key]) => ({ key, rank: name === query ? 0 : 4 }));
-  return builtInMaterials.flatMap((material) => {
+  return ownWords.flatMap(([material, own]) => {
     const taken = plain.filter(({ key }) => key === material.key).map(({ rank }) => ({ material, matched: "plain name", rank }));
-    const own = words(`${material.name} ${material.family} ${material.condition}`);
     const named = typed.every((word) => own.some((candidate) => candidate.startsWith(word))) ? [{ material, matched: material.name, rank: 5 }] : [];
     return [...taken, ...named];
   });
@@ -61,5 +65,5 @@ export function searchMaterials(query: string, limit: number): readonly SearchHi
     if (known === undefined || hit.rank < known.rank) best.set(hit.material, hit);
   }
   const order = [...best.values()].sort((a, b) => a.rank - b.rank || a.material.tier - b.material.tier || Number(b.material.isDefault) - Number(a.material.isDefault));
-  return order.slice(0, limit).map(({ material, matched }) => ({ material, matched }));
+  return order.slice(0, limit).map(({ material, matched }) => ({ material, matched: typeof matched === "string" ? matched : describeDesignation(matched) }));
 }

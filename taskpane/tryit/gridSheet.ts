@@ -50,7 +50,7 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
     const now = range.getCellDatas();
     const there = order.overwrite ? undefined : taken(order, now);
     if (there !== undefined) return Promise.resolve(there);
-    const name = order.name === undefined ? undefined : freeName(order.name, book().getDefinedNames().map((n) => n.getName()));
+    const name = order.name === undefined ? undefined : freeName(order.name, [...book().getDefinedNames().map((n) => n.getName()), ...book().getSheets().map((s) => s.getSheetName())]); // this grid takes no name that a sheet has
     last = { order, name, cells: now.map((line) => line.map((cell) => ({ ...cellOf({ text: "" }), ...cell }))) };
     range.setValues(order.cells.map((line) => line.map(cellOf)));
     if (name !== undefined) book().insertDefinedName(name, absolute(order.at, order.cells.length, order.cells[0]!.length));

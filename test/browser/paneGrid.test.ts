@@ -78,7 +78,7 @@ describe.runIf(browserPath !== undefined)("the pane beside the grid", () => {
     await main().click();
     await expect.poll(said).toMatch(/named Shop/);
     expect([(await cell("AA60")).value, (await cell("AB60")).value]).toEqual(["Units", "inch"]);
-    expect(await page.evaluate(() => window.kerfsheetGrid.getActiveWorkbook().getDefinedNames().map((n) => n.getName()))).toContain("Shop");
+    expect(await page.evaluate(() => window.kerfsheetGrid.getActiveWorkbook().getDefinedNames().map((n) => n.getName()).some((n) => n.startsWith("Shop")))).toBe(true);
   });
 
   it("keeps each of 50 hostile texts as text", async () => {

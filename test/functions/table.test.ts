@@ -34,7 +34,7 @@ const faults: readonly (readonly [what: string, file: string, was: string, is: s
   ["text is taken as a number", "functions/arguments.ts", 'if (typeof cell !== "number") throw wrongType(cell ?? null, parameter, "a number");', "cell = Number(cell); if (Number.isNaN(cell)) throw wrongType(null, parameter, 'a number');"],
   ["a blank row in the middle is calculated", "functions/bind.ts", "const gap = isGap(row);", "const gap = false as boolean;"],
   ["ranges of different size are cut to the shorter", "functions/layout.ts", "a[axis] !== most[axis])", "false)"],
-  ["units are not converted on the way out", "functions/results.ts", "(value as number) / quantities[as][units].factor", "(value as number)"],
+  ["units are not converted on the way out", "functions/results.ts", "value / quantities[as][units].factor", "value"],
   ["an error in a cell is passed on as text", "functions/refusal.ts", "passing.has(error.code)", "false"],
   ["an optional blank is read", "functions/items.ts", "return isBlankItem(line, at, laid) ?", "return isBlankItem(line, at, laid) && false ?"],
 ];

@@ -31,7 +31,8 @@ const good: Readonly<Record<string, readonly Cell[]>> = {
   pitch: ["2/3", "3/4", 4, "1.4/2"],
   length: [12, "20 ft", "6 m"],
   text: ["round 7"],
-  description: ["RND BAR 3-1/2 4140 x 20 ft", "round 7 304"],
+  description: ["RND BAR 3-1/2 IN 4140 x 20 ft", "round 7 in 304"],
+  "order item": ["round 7 in", "RND BAR 3-1/2 IN 4140 x 20 ft"],
 };
 
 const blanks: readonly Cell[] = [null, "", "   ", 0];

@@ -1,8 +1,8 @@
 import { formatted, head, invented, note, plain, type DemoSheet } from "./sheet";
 import { shopBlock } from "./shop";
 
-/** Order lines: size, grade, length of a piece, class of blade, pieces. */
-const lines: readonly (readonly [string, string, string | number, string, number])[] = [
+/** Order lines: size, grade, length of a piece, class of blade, pieces; the last ones are whole descriptions. */
+const lines: readonly (readonly [string, string | null, string | number | null, string, number])[] = [
   ["flat 6x1", "1018", 12, "bi-metal", 30],
   ["round 7", "17-4PH", 10, "carbide", 12],
   ["round 7", "17-4PH", 10, "bi-metal", 12],
@@ -18,6 +18,8 @@ const lines: readonly (readonly [string, string, string | number, string, number
   ["round 3", "C36000", 1.5, "bi-metal", 35],
   ["round 6", "D2", 3, "carbide", 8],
   ["round 120 mm", "1.4301", "250 mm", "cheapest", 18],
+  ['RND BAR 3-1/2" DIA 4140 X 6" LG', null, null, "cheapest", 24],
+  ["HEB 200 S355J2 x 1500 mm", null, null, "bi-metal", 6],
 ];
 const heads = ["price line", "price each", "minutes", "minutes low", "minutes high", "pitch", "rate", "blade", "cuts", "bars", "remnant", "mass"] as const;
 const first = 5;
@@ -31,10 +33,10 @@ const line = (cells: (typeof lines)[number], i: number) => {
 
 export const estimate: DemoSheet = {
   name: "Estimate",
-  widths: [150, 80, 75, 75, 60, 85, 85, 75, 95, 95, 80, 75, 80, 55, 55, 80, 75],
+  widths: [215, 80, 75, 75, 60, 85, 85, 75, 95, 95, 80, 75, 80, 55, 55, 80, 75],
   rows: [
     ...invented("Quote lines"),
-    head("size", "material", "length", "wanted", "pieces", ...heads),
+    head("size or description", "material", "length", "wanted", "pieces", ...heads),
     ...formatted({ 5: "0.00", 6: "0.00", 7: "0.0", 8: "0.0", 9: "0.0", 11: "0.00", 15: "0.0", 16: "0" }, lines.map(line)),
     plain(),
     note("Quantity breaks are computed, never interpolated: the price of a piece is a saw-tooth, since a new bar is loaded every so many pieces."),
