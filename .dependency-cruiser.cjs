@@ -18,7 +18,7 @@ module.exports = {
     tsPreCompilationDeps: true,
     doNotFollow: { path: "node_modules" },
     tsConfig: { fileName: "tsconfig.base.json" },
-    enhancedResolveOptions: { extensions: [".ts", ".js", ".mjs", ".d.ts", ".d.mts", ".css"] },
+    enhancedResolveOptions: { exportsFields: ["exports"], conditionNames: ["import", "require", "node", "default", "types"], mainFields: ["module", "main", "types"], extensions: [".ts", ".js", ".mjs", ".d.ts", ".d.mts", ".css"] },
     exclude: { path: "^(build|dist)/" },
   },
 };

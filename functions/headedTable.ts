@@ -49,7 +49,7 @@ export function readHeadedTable(range: Range, labels: readonly string[], paramet
 
 const more = (most: number) => z.optional(z.number("is not a number").check(z.positive("must be more than 0"), z.lte(most, `must be at most ${most}`)));
 
-/** What the table of offers may hold; the shape of each record. Lengths without a unit are feet, as the price per foot wants. */
+/** What the table of offers may hold; the shape of each record. A length that is a number is in feet, as the price per foot wants. */
 const offerShape = z.object({
   name: z.optional(z.union([z.string(), z.number()], "is not text")),
   price: more(1e12),
@@ -75,14 +75,21 @@ function parseOffer({ where, cells }: TableRecord, parameter: string): OfferReco
   throw refuse(parameter, "{parameter}: {label} in {where} {issue}", { label: String(issue.path[0]), where, issue: issue.message });
 }
 
-const feet = (length: string | number): number => (typeof length === "number" ? length : readLength(length, "inch") / 304.8);
+/** Longer than any usual band [ft]: a bare number above it is in inches or millimetres. Common practice, no source. */
+const longestBand = 60;
+
+function feet(length: string | number, where: string, parameter: string): number {
+  const bare = typeof length === "number" ? length > longestBand : !/[a-z'"″′”’]/i.test(length);
+  if (bare) throw refuse(parameter, "{parameter}: length {length} in {where} needs its unit: write it as 15 ft, 186 in or 4720 mm", { where, length: String(length).slice(0, 40) });
+  return typeof length === "number" ? length : readLength(length, "inch") / 304.8;
+}
 
 /** The price of a blade: as given, or from its length and the price per foot. */
 function priceOf({ price, length, "price per foot": perFoot }: OfferRecord, where: string, parameter: string): number {
   if (price !== undefined && perFoot !== undefined) throw refuse(parameter, "{parameter}: {where} gives a price and a price per foot; give one", { where });
   if (price !== undefined) return price;
   if (length === undefined || perFoot === undefined) throw refuse(parameter, "{parameter}: {where} gives no price, nor both length and price per foot", { where });
-  return feet(length) * perFoot;
+  return feet(length, where, parameter) * perFoot;
 }
 
 function offerOf(record: TableRecord, change: number, parameter: string): OfferedBlade {

@@ -12,7 +12,9 @@ const table = (heads: readonly string[], rows: readonly (readonly string[])[]): 
 const example = ({ formula, cells }: FunctionDoc["examples"][number]): string => {
   const lead = `${tag("code", text(`=${formula}`))} gives`;
   if (cells.length === 1 && cells[0]!.length === 1) return tag("p", `${lead} ${tag("strong", text(cells[0]![0]!))}`);
-  return `${tag("p", lead)}${tag("table", tag("tbody", cells.map((row) => tag("tr", row.map((c) => tag("td", text(c))).join(""))).join("\n")), ' class="cells"')}`;
+  const rows = tag("table", tag("tbody", cells.map((row) => tag("tr", row.map((c) => tag("td", text(c))).join(""))).join("\n")), ' class="cells"');
+  // A row of many results is wider than a narrow page: it scrolls by itself, with the keyboard too.
+  return `${tag("p", lead)}${cells[0]!.length > 5 ? tag("div", rows, ` class="wide" role="group" tabindex="0" aria-label="Results of ${formula.replace(/"/g, "&quot;").replace(/</g, "&lt;")}"`) : rows}`;
 };
 
 const section = (doc: FunctionDoc): string =>
@@ -28,6 +30,7 @@ const section = (doc: FunctionDoc): string =>
       doc.results.length === 0 ? "" : table(resultHeads, doc.results),
       ...doc.examples.map(example),
       paragraph(`Source: ${doc.source}.`),
+      doc.subject === "Whole add-in" ? "" : tag("p", `Estimates and reminders: ${tag("a", "the cautions", ' href="#cautions"')} come first.`),
     ].join("\n"),
     ` id="${doc.name}"`,
   );

@@ -10,7 +10,9 @@ import type { Shop, Special } from "../src/shop/shop";
 import { defaultShop } from "../src/shop/defaultShop";
 import { readLength } from "../src/section/readLength";
 import { CellError, isBlank, type Cell, type Range } from "./cell";
+import { plainNumber, printText } from "./sentence";
 import { shopLabels, type ShopLabel } from "./shopLabels";
+import { words } from "./words";
 
 /** The shop block of one call: its own units, and a Shop for each saw it names. */
 export interface ShopBook {
@@ -29,6 +31,16 @@ interface Found {
   readonly row: ShopLabel;
   readonly of: string | undefined;
   readonly written: string;
+}
+
+/** What a core reader refuses is a fault of the block: it is named by its label, in the block's own units. */
+function inBlock<T>(label: string, units: Units, read: () => T): T {
+  try {
+    return read();
+  } catch (refusal) {
+    if (!(refusal instanceof InputError)) throw refusal;
+    throw refuse("{label}: {issue}", { label, issue: printText({ template: refusal.problem, facts: { ...refusal.facts, parameter: words(refusal.parameter) } }, units) });
+  }
 }
 
 /** The grade named after a label; the label is unknown when nothing of that name is. */
@@ -59,8 +71,9 @@ const schemaOf = ({ kind }: ShopLabel, units: Units): z.ZodMiniType => {
   if (kind.is === "length") return z.union([z.number().check(z.positive("must be more than 0")), z.string()]);
   const { factor, unit } = quantities[kind.quantity][units];
   const { least, most = quantities[kind.quantity].most } = kind.limits;
-  const low = least === undefined ? z.positive("must be more than 0") : z.gte(least / factor, `must be at least ${least / factor} ${unit}`.trim());
-  return z.number("must be a number").check(low, z.lte((most / factor) * (1 + 1e-12), `must be at most ${Number((most / factor).toPrecision(5))} ${unit}`.trim()));
+  const printed = (limit: number): string => `${plainNumber(limit / factor)} ${unit}`.trim();
+  const low = least === undefined ? z.positive("must be more than 0") : z.gte((least / factor) * (1 - 1e-12), `must be at least ${printed(least)}`);
+  return z.number("must be a number").check(low, z.lte((most / factor) * (1 + 1e-12), `must be at most ${printed(most)}`));
 };
 
 const toCore = ({ kind }: ShopLabel, value: unknown, units: Units): unknown => {
@@ -74,7 +87,7 @@ function readValue(found: Found, cell: Cell, units: Units): unknown {
   if (cell instanceof CellError) throw refuse("{label} is {error}", { label: found.written, error: cell.code });
   const parsed = schemaOf(found.row, units).safeParse(cell);
   if (!parsed.success) throw refuse("{label} {issue}", { label: found.written, issue: parsed.error.issues[0]?.message ?? "cannot be read" });
-  return toCore(found.row, parsed.data, units);
+  return inBlock(found.written, units, () => toCore(found.row, parsed.data, units));
 }
 
 interface Row {
@@ -117,7 +130,7 @@ function readOwnMaterial({ cells }: Row, units: Units): Material {
   if (!parsed.success) throw refuse("Own material {name}: {issue}", { name: typeof five[0] === "string" ? five[0] : "", issue: parsed.error.issues[0]?.message ?? "cannot be read" });
   const [name, like, rateFactor, density, price] = parsed.data;
   const inCore = (value: number | null, quantity: Quantity): number | undefined => (value === null ? undefined : value * quantities[quantity][units].factor);
-  return ownMaterial({ name, like: findMaterial(like, []), rateFactor: rateFactor ?? undefined, density: inCore(density, "density"), price: inCore(price, "pricePerMass") });
+  return inBlock("Own material", units, () => ownMaterial({ name, like: findMaterial(like, []), rateFactor: rateFactor ?? undefined, density: inCore(density, "density"), price: inCore(price, "pricePerMass") }));
 }
 
 /** Which value columns are saws. A last column without a single number, unnamed in the Saw row, is a comment. */

@@ -26,7 +26,10 @@ const l = (label: string, key: string, otherwise: string, help: string): ShopLab
 const share: Limits = { most: 1 };
 const special = (row: ShopLabel): ShopLabel => ({ ...row, special: true });
 
-/** Every label of the shop block once: the reader, the docs and the block that the pane inserts come from this table. */
+/**
+ * Every label of the shop block once: the reader, the docs and the block that the pane inserts come from this table.
+ * The limits of the band, its tension and the density are judgement: every usual band and metal, and no such number in the block's other units.
+ */
 export const shopLabels: readonly ShopLabel[] = [
   n("Hourly cost", "hourlyCost", "moneyPerHour", "none", "what an hour of the saw costs, with its operator"),
   n("Set-up minutes", "setupMinutes", "minutes", "0", "once per order line"),
@@ -47,10 +50,10 @@ export const shopLabels: readonly ShopLabel[] = [
   n("Greatest width", "greatestWidth", "size", "no limit", "widest work that the saw takes"),
   n("Greatest height", "greatestHeight", "size", "no limit", "highest work that the saw takes"),
   n("Guide gap", "guideGap", "size", "75 mm", "from the work to the guides, both sides together"),
-  n("Band width", "bandWidth", "size", "from the work's width", "width of the band, tooth tips to back"),
-  n("Band thickness", "bandThickness", "size", "from the work's width", "thickness of the band's back"),
-  n("Band tension", "bandTension", "stress", "250 MPa", "tensile stress in the band"),
-  n("Kerf", "kerf", "size", "from the band", "width of the slot"),
+  n("Band width", "bandWidth", "size", "from the work's width", "width of the band, tooth tips to back", { least: 5, most: 150 }),
+  n("Band thickness", "bandThickness", "size", "from the work's width", "thickness of the band's back", { least: 0.3, most: 3 }),
+  n("Band tension", "bandTension", "stress", "250 MPa", "tensile stress in the band", { least: 50, most: 700 }),
+  n("Kerf", "kerf", "size", "from the band", "width of the slot", { least: 0.3, most: 8 }),
   { label: "Pitches stocked", key: "pitchesStocked", kind: { is: "pitches" }, otherwise: "every pitch that is made", help: "pitches to choose from, such as 2/3, 3/4, 4/6" },
   c("Coolant", "coolant", ["flood", "mist", "dry"], "flood; dry for magnesium", "how the cut is cooled"),
   c("Saw condition", "sawCondition", ["good", "worn"], "good", "worn: old, light or loose"),
@@ -63,7 +66,7 @@ export const shopLabels: readonly ShopLabel[] = [
   special(n("Carbide life", "lives.carbide", "area", "none", "area one carbide blade cuts")),
   n("Material price", "materialPrice", "pricePerMass", "none", "price of the bar"),
   n("Scrap price", "scrapPrice", "pricePerMass", "0", "what chips and ends bring"),
-  n("Density", "density", "density", "none", "for CUTCOST, which knows no material"),
+  n("Density", "density", "density", "none", "for CUTCOST, which knows no material", { least: 1000e-9, most: 23_000e-9 }),
   l("Trim", "trim", "0", "squared off the front of each bar"),
   l("Grip", "grip", "0", "end of the bar that the vice must keep"),
   l("Stock length", "stockLength", "none", "length of the bars"),

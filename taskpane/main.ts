@@ -1,6 +1,7 @@
 import "./pane.css";
 import type { Units } from "../src/quantities";
 import { element } from "./element";
+import { explain } from "./explain";
 import { functionsView } from "./functionsView";
 import { findSheet } from "./link";
 import { materialView } from "./materialView";
@@ -24,7 +25,10 @@ function follow(link: Link): void {
     const mine = (turn += 1);
     try {
       const selection = await link.sheet.selected();
-      if (mine === turn) store.set({ selection, trouble: "" });
+      if (mine !== turn) return;
+      store.set({ selection, reason: "", trouble: "" });
+      const reason = await explain(selection, link.sheet);
+      if (mine === turn) store.set({ reason });
     } catch (problem) {
       if (mine === turn) store.set({ selection: undefined, trouble: problem instanceof Error ? problem.message : refusals.noCell });
     }

@@ -56,7 +56,7 @@ export function materialInserts(store: Store): HTMLElement {
     return material === undefined ? "Find a grade first." : choices[pick.selectedIndex]!.make(material, store.state, at);
   };
   const control = new InsertControl(store, { verb: "Insert", cells });
-  const nowhere: Selection = { sheet: "", row: 0, column: 0, rows: 1, columns: 1, areas: 1, value: "", around: { top: 0, values: [[]] } };
+  const nowhere: Selection = { sheet: "", row: 0, column: 0, rows: 1, columns: 1, areas: 1, value: "", formula: "", around: { top: 0, values: [[]] } };
   const refresh = (): void => {
     sample.textContent = preview(cells(store.state.selection ?? nowhere));
     control.refresh();

@@ -45,15 +45,32 @@ async function selected(): Promise<Selection> {
       const around = first.worksheet.getRangeByIndexes(top, 0, first.rowIndex - top + 1, Math.max(wide, 1));
       const cell = first.getCell(0, 0);
       around.load({ values: true });
-      cell.load({ values: true });
+      cell.load({ values: true, formulas: true });
       await context.sync();
       const { rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns } = first;
-      return { sheet: first.worksheet.name, row, column, rows, columns, areas: all.areaCount, value: (cell.values as Value[][])[0]![0]!, around: { top, values: around.values as Value[][] } };
+      const formula = String((cell.formulas as Value[][])[0]![0]);
+      return { formula: formula.startsWith("=") ? formula : "", sheet: first.worksheet.name, row, column, rows, columns, areas: all.areaCount, value: (cell.values as Value[][])[0]![0]!, around: { top, values: around.values as Value[][] } };
     });
   } catch (problem) {
     throw new Error(why(problem, ""));
   }
 }
+
+/** A range by its address, with its sheet where it names one, or a defined name. */
+function rangeBy(context: Excel.RequestContext, reference: string): Excel.Range {
+  const [, quoted, plain, address] = /^(?:(?:'((?:[^']|'')+)'|([^'!]+))!)?(.+)$/.exec(reference)!;
+  const sheet = quoted?.replace(/''/g, "'") ?? plain;
+  if (sheet !== undefined) return context.workbook.worksheets.getItem(sheet).getRange(address);
+  return /^\$?[A-Z]{1,3}\$?\d/i.test(reference) ? context.workbook.worksheets.getActiveWorksheet().getRange(reference) : context.workbook.names.getItem(reference).getRange();
+}
+
+const read: Sheet["read"] = (references) =>
+  Excel.run(async (context) => {
+    const ranges = references.map((reference) => rangeBy(context, reference));
+    for (const range of ranges) range.load({ values: true });
+    await context.sync();
+    return ranges.map((range) => range.values as Value[][]);
+  });
 
 async function onSelect(tell: () => void): Promise<void> {
   await Excel.run(async (context) => {
@@ -142,7 +159,7 @@ export function excelSheet(): Sheet {
       return { did: "refused", why: why(problem, before.order.at.sheet) };
     }
   };
-  return { selected, onSelect, write, undo };
+  return { selected, onSelect, read, write, undo };
 }
 
 /** Says how things stand with Excel, now and when that changes. */

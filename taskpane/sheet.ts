@@ -4,6 +4,8 @@ export interface Sheet {
   readonly selected: () => Promise<Selection>;
   /** Calls `tell` whenever another cell is selected. */
   readonly onSelect: (tell: () => void) => Promise<void>;
+  /** The cells of ranges of the selection's sheet, of other sheets by "Name!A1:B2", or of defined names. */
+  readonly read: (ranges: readonly string[]) => Promise<readonly (readonly (readonly Value[])[])[]>;
   /** Writes a block of cells in one step, or says why not. Nothing is written over unless the order says so. */
   readonly write: (order: Order) => Promise<Outcome>;
   /** Puts back what the last order wrote over. */
@@ -31,6 +33,8 @@ export interface Selection extends Place {
   /** Separate areas that are selected together. */
   readonly areas: number;
   readonly value: Value;
+  /** As it is typed; empty where nothing is calculated. */
+  readonly formula: string;
   readonly around: Around;
 }
 

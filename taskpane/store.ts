@@ -16,6 +16,8 @@ export interface State {
   readonly recents: readonly Material[];
   readonly link: Link;
   readonly selection: Selection | undefined;
+  /** Why the selected cell holds an error, in one sentence. */
+  readonly reason: string;
   /** Why there is no selection to write to; empty where there is one. */
   readonly trouble: string;
   /** Reads the selection again. */
@@ -52,4 +54,4 @@ export class Store {
   }
 }
 
-export const firstState: State = { units: "inch", section: "round 7", material: undefined, matched: "", recents: [], link: { is: "waiting", why: "Looking for the sheet." }, selection: undefined, trouble: "", look: () => undefined, shop: undefined };
+export const firstState: State = { units: "inch", section: "round 7", material: undefined, matched: "", recents: [], link: { is: "waiting", why: "Looking for the sheet." }, selection: undefined, reason: "", trouble: "", look: () => undefined, shop: undefined };

@@ -1,5 +1,5 @@
 import { InputError } from "../errors";
-import type { Modifier } from "./modifierAt";
+import type { Modifier } from "./modifier";
 import type { Token } from "./sizeTokens";
 
 type Bundle = Extract<Modifier, { readonly kind: "bundle" }>;

@@ -1,7 +1,8 @@
 import { InputError } from "../errors";
 import type { Shape } from "./shape";
-import { sectionStack, type Stack } from "./sectionStack";
-import { slabContact, type Contact } from "./slabContact";
+import { sectionStack } from "./sectionStack";
+import type { Contact, Stack } from "./slab";
+import { slabContact } from "./slabContact";
 
 export interface ContactRow {
   readonly depth: number;

@@ -1,7 +1,8 @@
 import type { Section } from "./section";
-import { sectionStack, type Slab } from "./sectionStack";
+import { sectionStack } from "./sectionStack";
+import type { Slab, Spread } from "./slab";
 import { slabArea } from "./slabArea";
-import { slabContact, type Spread } from "./slabContact";
+import { slabContact } from "./slabContact";
 
 /** Parts into which a slab is divided before its crossings are looked for: in each the contact rises or falls only. */
 const parts = 8;

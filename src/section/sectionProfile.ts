@@ -1,6 +1,7 @@
 import type { Kind, Profile, Section } from "./section";
 import { sectionStack } from "./sectionStack";
-import { slabContact, type Contact } from "./slabContact";
+import type { Contact } from "./slab";
+import { slabContact } from "./slabContact";
 import { slabStations, type Part } from "./slabStations";
 import { thinnestContact, type SlabRun } from "./thinnestContact";
 

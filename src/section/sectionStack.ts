@@ -3,40 +3,7 @@ import { edgeX } from "./edgeX";
 import { outlineEdges, type Edge } from "./outlineEdges";
 import { outlineArea } from "./outlineArea";
 import type { Outline, Section } from "./section";
-import type { Spread } from "./slabContact";
-
-/** The edges of one row of bars that cross a slab, from left to right; two and two enclose metal. */
-export interface Course {
-  readonly edges: readonly Edge[];
-  /** Depth of the row's top and sideways shift of its first bar [mm]. */
-  readonly drop: number;
-  readonly shift: number;
-}
-
-/** Between two neighbouring breaks (corners, ends and extremes of arcs) every edge runs from top to bottom. */
-export interface Slab {
-  readonly top: number;
-  readonly bottom: number;
-  readonly courses: readonly Course[];
-}
-
-/** Slabs that the stack repeats: repetition i has its depths at i × period. */
-export interface Band {
-  readonly times: number;
-  readonly period: number;
-  /** Every second repetition is upside down: the halves of a bar that is its own mirror image. */
-  readonly mirrored: boolean;
-  readonly slabs: readonly Slab[];
-}
-
-export interface Stack {
-  readonly bands: readonly Band[];
-  readonly height: number;
-  readonly barHeight: number;
-  /** Width of the whole stack, square to the bars [mm]. */
-  readonly width: number;
-  readonly spread: Spread;
-}
+import type { Course, Slab, Stack } from "./slab";
 
 type Row = { readonly drop: number; readonly shift: number };
 

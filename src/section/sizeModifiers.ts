@@ -1,5 +1,6 @@
 import { InputError } from "../errors";
-import { modifierAt, type Modifier } from "./modifierAt";
+import type { Modifier } from "./modifier";
+import { modifierAt } from "./modifierAt";
 import type { Token } from "./sizeTokens";
 
 /** What a size says besides the bar itself. */

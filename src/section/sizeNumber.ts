@@ -21,13 +21,16 @@ const scientific = /e[+-]?\d+/y;
  * @param at where a digit, or a point before a digit, stands [-]
  * @param parameter named in a refusal [text]
  * @returns value [-], its text and its end
- * @throws InputError "invalid": improper or odd fraction, division by zero, ambiguous comma, scientific notation, two points
+ * @throws InputError "invalid": a fraction of 1 or more, or not of halves to 64ths, division by zero, ambiguous comma, scientific notation, two points
  * @source definition; common practice for fractions
  */
 export function sizeNumber(text: string, at: number, parameter: string): SizeNumber {
   const fraction = match(mixed, text, at) ?? match(simple, text, at);
   return fraction === null ? decimalNumber(text, at, parameter) : fractionNumber(text, at, fraction, parameter);
 }
+
+/** Inches are parted by halving. */
+const inchParts: ReadonlySet<string> = new Set(["2", "4", "8", "16", "32", "64"]);
 
 function match(pattern: RegExp, text: string, from: number): RegExpExecArray | null {
   pattern.lastIndex = from;
@@ -39,8 +42,8 @@ function fractionNumber(text: string, at: number, found: RegExpExecArray, parame
   const facts = { text: found[0] };
   const [whole, top, bottom] = found.length === 4 ? [Number(found[1]), Number(found[2]), Number(found[3])] : [0, Number(found[1]), Number(found[2])];
   if (bottom === 0) throw new InputError("invalid", parameter, '"{text}" divides by zero', facts);
-  const improper = found.length === 4 && top >= bottom;
-  if (improper || bottom > 64 || /^[/.,]\d/.test(text.slice(end, end + 2))) {
+  // 60/50 and 12/05 are rather a diameter inside another, or a date.
+  if (top >= bottom || !inchParts.has(found[found.length - 1]!) || /^[/.,]\d/.test(text.slice(end, end + 2))) {
     throw new InputError("invalid", parameter, '"{text}" is not a proper inch fraction; write it like 2-1/2', facts);
   }
   return { value: whole + top / bottom, fraction: true, text: found[0], end };

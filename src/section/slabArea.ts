@@ -1,6 +1,5 @@
 import { edgeIntegral } from "./edgeIntegral";
-import type { Slab } from "./sectionStack";
-import type { Spread } from "./slabContact";
+import type { Slab, Spread } from "./slab";
 
 /**
  * Area that the band cuts in a slab, in closed form: ∫x dy of every second edge from the next, for all columns.

@@ -1,25 +1,5 @@
 import { edgeX } from "./edgeX";
-import type { Slab } from "./sectionStack";
-
-/** What the band meets at one depth [mm]; see Station. */
-export interface Contact {
-  readonly contact: number;
-  readonly extent: number;
-  readonly joined: number;
-  readonly longest: number;
-  readonly shortest: number;
-}
-
-/** How the widths of one row of bars become those of the stack. */
-export interface Spread {
-  readonly columns: number;
-  /** Distance of the columns [mm]. */
-  readonly pitch: number;
-  /** 1/cos(mitre) [-]: every distance along the band. */
-  readonly secant: number;
-  /** Published area / outline area [-]: every contact. */
-  readonly share: number;
-}
+import type { Contact, Slab, Spread } from "./slab";
 
 /** Chips are not shed in a shorter gap than this [mm]; judgement. */
 const shortGap = 20;

@@ -1,7 +1,7 @@
 import type { Station } from "./section";
-import type { Slab } from "./sectionStack";
+import type { Slab, Spread } from "./slab";
 import { slabArea } from "./slabArea";
-import { slabContact, type Spread } from "./slabContact";
+import { slabContact } from "./slabContact";
 
 /** A slab and how the stack repeats it. */
 export interface Part {

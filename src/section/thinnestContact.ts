@@ -1,5 +1,5 @@
 import type { Station } from "./section";
-import type { Contact } from "./slabContact";
+import type { Contact } from "./slab";
 
 /** Stations of one slab with what the band meets right at its top and bottom. */
 export interface SlabRun {

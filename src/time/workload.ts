@@ -39,5 +39,6 @@ export function workload(input: WorkloadInput): { readonly hoursNeeded: number; 
 }
 
 function overloaded(hoursShort: number): InputError {
+  if (hoursShort < 1e-9) return new InputError("none", "", "the saws are full all the time: the wait grows without end");
   return new InputError("none", "", "overloaded by {hours} in the period: the wait grows without end", { hours: { number: hoursShort, quantity: "hours" } });
 }

@@ -30,5 +30,6 @@ export function barUse({ stock, piece, kerf, trim }: BarCut, pieces: number): Ba
   const left = Math.max(0, stock - trim - pieces * piece);
   const used = Math.min(pieces * kerf, left);
   const isEnd = left - (pieces - 1) * kerf <= lengthSlack;
-  return { cuts: isEnd ? pieces - 1 : pieces, kerf: used, remnant: left - used };
+  const rest = left - used;
+  return { cuts: isEnd ? pieces - 1 : pieces, kerf: used, remnant: rest <= lengthSlack ? 0 : rest };
 }

@@ -1,4 +1,4 @@
-import { barUse, type BarCut } from "./barUse";
+import { barUse, lengthSlack, type BarCut } from "./barUse";
 import { piecesPerBar } from "./piecesPerBar";
 
 interface LoadsInput {
@@ -47,7 +47,7 @@ export function cutLoads({ bar, quantity, perCut, usefulRemnant }: LoadsInput): 
   const shares = [[fullBars, barUse(bar, each)], [lastBars - short, barUse(bar, lastRows)], [short, barUse(bar, lastRows - 1)]] as const;
   const sum = (of: (use: (typeof shares)[number][1]) => number): number => shares.reduce((s, [count, use]) => s + (count === 0 ? 0 : count * of(use)), 0);
   const bars = fullBars + lastBars;
-  const lost = (remnant: number): number => (usefulRemnant !== undefined && remnant >= usefulRemnant ? 0 : remnant);
+  const lost = (remnant: number): number => (usefulRemnant !== undefined && remnant >= usefulRemnant - lengthSlack ? 0 : remnant);
   return {
     loads,
     bars,

@@ -7,6 +7,8 @@ import type { Content, Order, Outcome, Selection, Sheet, Value } from "../sheet"
 const above = 60;
 const across = 40;
 
+type Book = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
+
 /** Every field is named, so that nothing of the old cell stays. */
 const cellOf = (content: Content): ICellData => {
   const plain = { v: null, t: null, f: null, si: null, p: null };
@@ -27,23 +29,34 @@ function taken({ at }: Order, cells: readonly (readonly unknown[])[]): Outcome |
   return undefined;
 }
 
+function selectedIn(book: Book): Promise<Selection> {
+  const sheet = book.getActiveSheet();
+  const ranges = sheet.getSelection()?.getActiveRangeList() ?? [];
+  const range = ranges[0] ?? sheet.getActiveRange();
+  if (range === null || range === undefined) return Promise.reject(new Error(refusals.noCell));
+  const [row, column] = [range.getRow(), range.getColumn()];
+  const top = Math.max(0, row - above);
+  const values = sheet.getRange(top, 0, row - top + 1, Math.min(across, sheet.getMaxColumns())).getValues();
+  const place = { sheet: sheet.getSheetName(), row, column, rows: range.getHeight(), columns: range.getWidth(), areas: Math.max(1, ranges.length) };
+  return Promise.resolve({ ...place, value: valueOf(sheet.getRange(row, column).getValue()), formula: sheet.getRange(row, column).getFormula(), around: { top, values: values.map((line) => line.map(valueOf)) } });
+}
+
+function readIn(book: Book, references: readonly string[]): ReturnType<Sheet["read"]> {
+  return Promise.resolve(
+    references.map((reference) => {
+      const name = book.getDefinedName(reference);
+      const range = name === null ? book.getActiveSheet().getRange(reference) : book.getActiveSheet().getRange(name.getFormulaOrRefString());
+      return range.getValues().map((line) => line.map(valueOf));
+    }),
+  );
+}
+
 /** The grid of the try-it page as the pane knows a sheet. `listeners` are told when the selection may have moved. */
 export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
   let last: { readonly order: Order; readonly cells: ICellData[][]; readonly name: string | undefined } | undefined;
   const book = () => api.getActiveWorkbook()!;
   const rangeOf = ({ at, cells }: Order) => book().getSheetByName(at.sheet)?.getRange(at.row, at.column, cells.length, cells[0]!.length);
 
-  const selected = (): Promise<Selection> => {
-    const sheet = book().getActiveSheet();
-    const ranges = sheet.getSelection()?.getActiveRangeList() ?? [];
-    const range = ranges[0] ?? sheet.getActiveRange();
-    if (range === null || range === undefined) return Promise.reject(new Error(refusals.noCell));
-    const [row, column] = [range.getRow(), range.getColumn()];
-    const top = Math.max(0, row - above);
-    const values = sheet.getRange(top, 0, row - top + 1, Math.min(across, sheet.getMaxColumns())).getValues();
-    const place = { sheet: sheet.getSheetName(), row, column, rows: range.getHeight(), columns: range.getWidth(), areas: Math.max(1, ranges.length) };
-    return Promise.resolve({ ...place, value: valueOf(sheet.getRange(row, column).getValue()), around: { top, values: values.map((line) => line.map(valueOf)) } });
-  };
   const write = (order: Order): Promise<Outcome> => {
     const range = rangeOf(order);
     if (range === undefined) return Promise.resolve({ did: "refused", why: refusals.gone(order.at.sheet) });
@@ -63,5 +76,5 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
     last = undefined;
     return Promise.resolve({ did: "written" });
   };
-  return { selected, write, undo, onSelect: (tell) => { listeners.add(tell); return Promise.resolve(); } };
+  return { selected: () => selectedIn(book()), read: (references) => readIn(book(), references), write, undo, onSelect: (tell) => { listeners.add(tell); return Promise.resolve(); } };
 }

@@ -57,6 +57,31 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
     });
   });
 
+  it("is checked by a net that catches: a picture without words is a fault", async () => {
+    const { page } = await openPane(opened.browser, opened.origin, "missing");
+    await page.evaluate(() => { document.body.append(document.createElement("img")); });
+    expect((await faults(page)).some((f) => f.includes("image-alt"))).toBe(true);
+    await page.close();
+  });
+
+  it("the help page has no fault, breaks no policy, opens at the function and prints without its list", async () => {
+    const page = await opened.browser.newPage({ viewport: { width: 320, height: 720 } });
+    const problems: string[] = [];
+    page.on("console", (m) => { if (m.type() === "error") problems.push(m.text()); });
+    await page.goto(`${opened.origin}/help.html#BREAKEVEN`);
+    expect(Math.abs(await page.evaluate(() => document.getElementById("BREAKEVEN")!.getBoundingClientRect().top))).toBeLessThan(5);
+    await page.evaluate(axeSource);
+    for (const look of looks) {
+      await page.emulateMedia(look);
+      expect((await page.evaluate((options) => axe.run(document, options), rules)).violations.map((v) => `${v.id} ${v.nodes[0]?.html ?? ""}`)).toEqual([]);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0);
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator("nav").isVisible()).toBe(false);
+    expect(problems.filter((p) => !p.includes("favicon") && !p.includes("404"))).toEqual([]);
+    await page.close();
+  });
+
   it("keeps the top right 34 × 32 px free", async () => {
     const { page } = await openPane(opened.browser, opened.origin, "missing");
     const there = await page.evaluate(() => [320, 335, 349].flatMap((x) => [2, 16, 31].map((y) => document.elementFromPoint(x, y)?.tagName)));

@@ -6,7 +6,7 @@ import { browserPath, openBrowser, watch, type Opened } from "./open";
 /** The pane beside a grid that calculates: what it writes is there, is calculated, stays text where it is text, and can be taken back. */
 
 interface Cell { getRawValue(): unknown; getValue(): unknown; getFormula(): string; activate(): void }
-interface GridSheetApi { getRange(a: string | number, b?: number, c?: number, d?: number): Cell }
+interface GridSheetApi { getSheetName(): string; getRange(a: string | number, b?: number, c?: number, d?: number): Cell }
 interface PaneSheet { write(order: object): Promise<{ did: string }>; undo(): Promise<{ did: string }> }
 declare const window: { kerfsheetGrid: { getActiveWorkbook(): { getActiveSheet(): GridSheetApi; getSheets(): { getSheetName(): string }[]; getDefinedNames(): { getName(): string }[] } }; kerfsheetSheet: PaneSheet; document: Document };
 
@@ -98,6 +98,13 @@ describe.runIf(browserPath !== undefined)("the pane beside the grid", () => {
     await select("AA55");
     await pane.locator("text=Draw the selected cell: W12x50").click();
     expect(await pane.locator(".picture").getAttribute("aria-label")).toMatch(/W12X50/);
+  });
+
+  it("says why the selected cell holds an error", async () => {
+    await page.evaluate((name) => window.kerfsheetSheet.write({ at: { sheet: name, row: 100, column: 26 }, cells: [[{ text: "roud 7" }, { formula: "=SAW.AREA(AA101)" }]], overwrite: true }), (await page.evaluate(() => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getSheetName())));
+    await page.waitForTimeout(400);
+    await select("AB101");
+    await expect.poll(() => pane.locator("#target").textContent()).toMatch(/AB101, #VALUE!: .*did you mean "round"/);
   });
 
   it("asks nothing of any other machine, and breaks no policy", () => {

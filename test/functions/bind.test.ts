@@ -149,6 +149,33 @@ describe("the shop block", () => {
   });
 });
 
+describe("a number of the other unit system in the shop block", () => {
+  // Usual bands, common practice, no source: 27 mm = 1.06 in wide, 0.9 mm = 0.035 in thick, kerf 1.6 mm = 0.063 in; 250 MPa = 36 ksi; steel 7850 kg/m³ = 0.284 lb/in³.
+  it.each([
+    ["Band width", 1.06, 27],
+    ["Band width", 3, 80],
+    ["Band thickness", 0.035, 0.9],
+    ["Band thickness", 0.063, 1.6],
+    ["Kerf", 0.063, 1.6],
+    ["Kerf", 0.12, 3],
+    ["Band tension", 36, 250],
+    ["Density", 0.284, 7850],
+    ["Density", 0.063, 1740],
+  ])("%s %d in an inch block and %d in a metric one are read, and refused the other way round", (label, inch, metric) => {
+    expect(run(fed, 1, [["Units", "inch"], [label, inch]])[0]![0]).toBeTypeOf("number");
+    expect(run(fed, 1, [["Units", "metric"], [label, metric]])[0]![0]).toBeTypeOf("number");
+    expect(text0(run(fed, 1, [["Units", "inch"], [label, metric]]))).toMatch(new RegExp(`^settings: ${label} must be at most [\\d.]+ (in|ksi|lb/in³)$`));
+    expect(text0(run(fed, 1, [["Units", "metric"], [label, inch]]))).toMatch(new RegExp(`^settings: ${label} must be at least [\\d.]+ (mm|MPa|kg/m³)$`));
+  });
+
+  it("is named with its label and the limits in the block's units, whatever the call's", () => {
+    expect(text0(run(fed, 1, [["Units", "inch"], ["Trim", "3 parsec"]]))).toBe('settings: Trim: do not know the length unit "parsec"; write ft, in, m, cm or mm');
+    expect(text0(run(fed, 1, [["Units", "inch"], ["Pitches stocked", "2-3"]]))).toMatch(/^settings: Pitches stocked: cannot read "2-3"/);
+    expect(text0(run(fed, 1, [["Units", "metric", null, null, null, null], ["Own material", "Pump bar", "4140", null, 0.284, null]]))).toBe("settings: Own material: Pump bar: the density must be from 1000 kg/m³ to 23000 kg/m³");
+    expect(text0(run(fed, 1, [["Units", "inch", null, null, null, null], ["Own material", "Pump bar", "not a grade", null, null, null]]))).toMatch(/^settings: Own material: not a grade is not in the material table/);
+  });
+});
+
 describe("own materials of the shop block", () => {
   const rate = catalogue.find((e) => e.name === "CUTRATE")!;
   const mass = catalogue.find((e) => e.name === "MATERIAL")!;

@@ -58,6 +58,8 @@ describe("an offer", () => {
     expect(price(15.5)).toBeCloseTo(124, 12);
     expect(price("15'-6\"")).toBeCloseTo(124, 12);
     expect(price("4.7244 m")).toBeCloseTo(124, 12);
+    expect(price("186 in")).toBeCloseTo(124, 12);
+    expect(price("186″")).toBeCloseTo(124, 12);
   });
 
   it("has its own change minutes and rebate, and goes by its place without a name", () => {
@@ -67,6 +69,9 @@ describe("an offer", () => {
   it.each([
     ["no price", one(["life", "rate"], [30000, 40]), "offers: row 2 gives no price, nor both length and price per foot"],
     ["a length alone", one(["length", "life", "rate"], [15, 30000, 40]), "offers: row 2 gives no price, nor both length and price per foot"],
+    ["a length of 186 in as a bare number", one(["length", "price per foot", "life", "rate"], [186, 8, 30000, 40]), "offers: length 186 in row 2 needs its unit: write it as 15 ft, 186 in or 4720 mm"],
+    ["a length as text without a unit", one(["length", "price per foot", "life", "rate"], ["15.5", 8, 30000, 40]), "offers: length 15.5 in row 2 needs its unit: write it as 15 ft, 186 in or 4720 mm"],
+    ["a length as a fraction without a unit", one(["length", "price per foot", "life", "rate"], ["15-1/2", 8, 30000, 40]), "offers: length 15-1/2 in row 2 needs its unit: write it as 15 ft, 186 in or 4720 mm"],
     ["two prices", one([...usual, "price per foot"], [120, 30000, 40, 8]), "offers: row 2 gives a price and a price per foot; give one"],
     ["no life", one(usual, [120, null, 40]), "offers: row 2 gives no life"],
     ["a rate of 0", one(usual, [120, 30000, 0]), "offers: row 2 gives no rate"],

@@ -25,6 +25,13 @@ describe("sizeNumber", () => {
   it.each([
     ["2-5/4", "not a proper inch fraction"],
     ["1/128", "not a proper inch fraction"],
+    // A hollow bar 60/50 (outside/inside in mm) and a due date 12/05; thirds and tenths are no inch fractions: common practice, no source.
+    ["60/50", "not a proper inch fraction"],
+    ["50/60", "not a proper inch fraction"],
+    ["12/05", "not a proper inch fraction"],
+    ["5/6", "not a proper inch fraction"],
+    ["9/10", "not a proper inch fraction"],
+    ["2-1/3", "not a proper inch fraction"],
     ["1/2/3", "not a proper inch fraction"],
     ["1/0", "divides by zero"],
     ["1,250", '"1,250" could mean 1.250 or 1250'],

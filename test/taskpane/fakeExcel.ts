@@ -56,6 +56,13 @@ const notLoaded = (name: string): never => {
 
 interface Area { readonly sheet: string; readonly row: number; readonly column: number; readonly rows: number; readonly columns: number }
 
+/** "$A$1:B2" as a place and a size; one letter a column is enough here. */
+const areaOf = (address: string) => {
+  const [from, to = from] = address.replace(/\$/g, "").split(":");
+  const [row, column] = [Number(from!.slice(1)) - 1, from!.charCodeAt(0) - 65];
+  return { row, column, rows: Number(to!.slice(1)) - row, columns: to!.charCodeAt(0) - 64 - column };
+};
+
 export class FakeContext {
   private readonly queue: (() => void)[] = [];
   private readonly calls: string[] = [];
@@ -97,6 +104,7 @@ export class FakeContext {
       get name() { return name(); },
       protection: this.proxy("protection", () => ({ protected: there().protected }), {}),
       getRangeByIndexes: (row: number, column: number, rows: number, columns: number) => { this.called("getRangeByIndexes"); return this.range(() => { there(); return { sheet: name(), row, column, rows, columns }; }); },
+      getRange: (address: string) => { this.called("getRange"); return this.range(() => ({ sheet: name(), ...areaOf(address) })); },
       getUsedRangeOrNullObject: () => { this.called("getUsedRangeOrNullObject"); return this.proxy("used", () => { const keys = [...there().cells.keys()].map((k) => Number(k.split(",")[1])); return { isNullObject: keys.length === 0, columnIndex: 0, columnCount: Math.max(0, ...keys) + 1 }; }, {}); },
     };
   }
@@ -108,11 +116,12 @@ export class FakeContext {
         this.called("getSelectedRanges");
         return this.proxy("areas", () => ({ areaCount: book.selection.areas }), { areas: { getItemAt: () => this.range(() => book.selection) } });
       },
-      worksheets: { getItem: (name: string) => { this.called("getItem"); return this.sheet(() => name); } },
+      worksheets: { getActiveWorksheet: () => this.sheet(() => book.selection.sheet), getItem: (name: string) => { this.called("getItem"); return this.sheet(() => name); } },
       names: {
         ...{ load: () => this.called("names.load") },
         get items() { return [...book.names.keys()].map((name) => ({ name })); },
         add: (name: string, reference: string) => this.called("names.add", () => book.names.set(name, reference)),
+        getItem: (name: string) => ({ getRange: () => { const [, sheet, address] = /^='(.+)'!(.+)$/.exec(book.names.get(name) ?? "='?'!A1")!; return this.range(() => ({ sheet: sheet!, ...areaOf(address!) })); } }),
         getItemOrNullObject: (name: string) => ({ delete: () => this.called("names.delete", () => book.names.delete(name)) }),
       },
       onSelectionChanged: { add: (tell: () => unknown) => this.called("onSelectionChanged.add", () => book.listeners.push(tell)) },

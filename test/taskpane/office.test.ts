@@ -1,5 +1,6 @@
 /// <reference path="../../node_modules/@microsoft/office-js/dist/office.d.ts" />
 import { beforeEach, describe, expect, it } from "vitest";
+import { explain } from "../../taskpane/explain";
 import { excelSheet } from "../../taskpane/office";
 import { refusals } from "../../taskpane/refusals";
 import type { Contents, Order, Sheet } from "../../taskpane/sheet";
@@ -45,6 +46,40 @@ describe("the selection", () => {
     await sheet.onSelect(() => { told += 1; });
     book.select({ row: 9 });
     expect(told).toBe(1);
+  });
+});
+
+describe("why a cell holds an error", () => {
+  const why = async (formula: string, value = "#VALUE!"): Promise<string> => explain({ ...(await sheet.selected()), formula, value }, sheet);
+  beforeEach(() => {
+    for (const [c, text] of ["roud 7", "17-4PH", "bi-metal"].entries()) book.put("Sheet1", 6, c, text);
+    book.names.set("Shop", "='Sheet1'!$A$20:$B$21");
+    for (const [r, row] of [["Units", "inch"], ["Hourly cots", 70]].entries()) row.forEach((v, c) => book.put("Sheet1", 19 + r, c, v));
+  });
+
+  it.each([
+    ["=SAW.CUTRATE(A7,B7,C7)", /did you mean "round"/],
+    ["=SAW.CUTRATE($A$7, 'Sheet1'!B7 ,C7)", /did you mean "round"/],
+    ['=SAW.CUTRATE("round 7","1.4302",C7)', /not in the material table/],
+    ['=SAW.CUTRATE("round 7",B7,C7,,Shop)', /Hourly cots/],
+    ["=SAW.AREA(Z99)", /section is empty or 0/],
+    ["=SAW.AREA(LOWER(A7))", /formula of its own/],
+  ])("%s", async (formula, says) => { expect(await why(formula)).toMatch(says); });
+
+  it("says nothing of a cell that is right, of another formula, or where the cells cannot be read", async () => {
+    expect(await why("=SAW.AREA(A7)", "38.5")).toBe("");
+    expect(await why("=SUM(A7)")).toBe("");
+    book.refuse = undefined;
+    const at = { ...(await sheet.selected()), formula: "=SAW.AREA(A7)", value: "#VALUE!" };
+    book.refuse = { call: "getRange", code: "ItemNotFound" };
+    expect(await explain(at, sheet)).toBe("");
+  });
+
+  it("reads with one sync", async () => {
+    const at = { ...(await sheet.selected()), formula: "=SAW.CUTRATE(A7,B7,C7)", value: "#VALUE!" };
+    book.syncs = 0;
+    await explain(at, sheet);
+    expect(book.syncs).toBe(1);
   });
 });
 

@@ -49,7 +49,7 @@ describe("functions are found", () => {
   });
 });
 
-const selection = (values: readonly (readonly Value[])[], column: number, more: Partial<Selection> = {}): Selection => ({ sheet: "S", row: values.length - 1, column, rows: 1, columns: 1, areas: 1, value: "", around: { top: 0, values }, ...more });
+const selection = (values: readonly (readonly Value[])[], column: number, more: Partial<Selection> = {}): Selection => ({ sheet: "S", row: values.length - 1, column, rows: 1, columns: 1, areas: 1, value: "", formula: "", around: { top: 0, values }, ...more });
 const entry = (name: string) => catalogue.find((e) => e.name === name)!;
 const inch = { units: "inch", shop: undefined } as const;
 

@@ -74,6 +74,7 @@ describe("hours and share", () => {
   it("saws that are just full have no finite wait, and no hours short", () => {
     const full = workload({ minutes: [30, 15], quantities: [2, 4], hours: 2, saws: 1 });
     expect([full.share, full.hoursShort]).toEqual([1, 0]);
+    expect(refused(() => full.expectedWait).problem).toBe("the saws are full all the time: the wait grows without end");
     expect(refused(() => full.expectedWait).reason).toBe("none");
   });
 

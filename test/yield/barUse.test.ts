@@ -12,6 +12,10 @@ describe("what becomes of a bar (geometry)", () => {
     expect(barUse({ stock: 1000, piece: 1000, kerf: 2, trim: 0, grip: 0 }, 1)).toEqual({ cuts: 0, kerf: 0, remnant: 0 });
   });
 
+  it("a bar used up leaves nothing, in inches too: 10 pieces of 24 in from 20 ft", () => {
+    expect(barUse({ stock: 240 * 25.4, piece: 24 * 25.4, kerf: 0, trim: 0, grip: 0 }, 10).remnant).toBe(0);
+  });
+
   it("a rest thinner than the kerf goes as chips in the last cut", () => {
     expect(barUse({ stock: 5999, piece: 998, kerf: 2, trim: 0, grip: 0 }, 6)).toEqual({ cuts: 6, kerf: 11, remnant: 0 });
   });

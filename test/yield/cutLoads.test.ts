@@ -33,6 +33,13 @@ describe("pieces, cuts, bars and loads", () => {
     expect(cutLoads({ ...one, usefulRemnant: 5789 }).ends).toBeCloseTo(10 + 5788, 9);
   });
 
+  it("a remnant exactly as long as the useful one goes back to stock in inches too: 12 ft less 480 cuts of 0.225 in is 36 in (by hand)", () => {
+    const inch = { stock: 144 * 25.4, piece: 0.125 * 25.4, kerf: 0.1 * 25.4, trim: 0, grip: 1 * 25.4 };
+    const order = { bar: inch, quantity: 480, perCut: 1 };
+    expect(cutLoads({ ...order, usefulRemnant: 36 * 25.4 }).ends).toBe(0);
+    expect(cutLoads({ ...order, usefulRemnant: 36.001 * 25.4 }).ends).toBeCloseTo(36 * 25.4, 9);
+  });
+
   it("no trim, no trim cuts; a piece as long as the bar needs no cut", () => {
     expect(cutLoads({ bar: { ...bar, trim: 0, grip: 0, piece: 6000 }, quantity: 3, perCut: 1, usefulRemnant: undefined })).toEqual({ loads: 3, bars: 3, cuts: 0, barCuts: 0, kerf: 0, ends: 0, remnant: 0 });
   });

@@ -1,0 +1,54 @@
+import type { Edge } from "./outlineEdges";
+
+/** The edges of one row of bars that cross a slab, from left to right; two and two enclose metal. */
+export interface Course {
+  readonly edges: readonly Edge[];
+  /** Depth of the row's top and sideways shift of its first bar [mm]. */
+  readonly drop: number;
+  readonly shift: number;
+}
+
+/** Between two neighbouring breaks (corners, ends and extremes of arcs) every edge runs from top to bottom. */
+export interface Slab {
+  readonly top: number;
+  readonly bottom: number;
+  readonly courses: readonly Course[];
+}
+
+/** Slabs that the stack repeats: repetition i has its depths at i × period. */
+export interface Band {
+  readonly times: number;
+  readonly period: number;
+  /** Every second repetition is upside down: the halves of a bar that is its own mirror image. */
+  readonly mirrored: boolean;
+  readonly slabs: readonly Slab[];
+}
+
+export interface Stack {
+  readonly bands: readonly Band[];
+  readonly height: number;
+  readonly barHeight: number;
+  /** Width of the whole stack, square to the bars [mm]. */
+  readonly width: number;
+  readonly spread: Spread;
+}
+
+/** What the band meets at one depth [mm]; see Station. */
+export interface Contact {
+  readonly contact: number;
+  readonly extent: number;
+  readonly joined: number;
+  readonly longest: number;
+  readonly shortest: number;
+}
+
+/** How the widths of one row of bars become those of the stack. */
+export interface Spread {
+  readonly columns: number;
+  /** Distance of the columns [mm]. */
+  readonly pitch: number;
+  /** 1/cos(mitre) [-]: every distance along the band. */
+  readonly secant: number;
+  /** Published area / outline area [-]: every contact. */
+  readonly share: number;
+}
