@@ -25,6 +25,7 @@ export class InsertControl {
   private readonly asked = element("div", { class: "asked", role: "group", "aria-label": "Write over what is there?" });
   private readonly main: HTMLButtonElement;
   private place = "";
+  private writer: unknown;
 
   constructor(
     private readonly store: Store,
@@ -36,9 +37,11 @@ export class InsertControl {
       if (e.key === "Escape") this.keep();
     });
     this.node = element("div", { class: "insert" }, this.main, this.asked, this.status);
-    this.stop = store.watch(["link", "selection"], ({ selection }) => {
-      if (this.place !== placeOf(selection)) this.quiet();
+    this.stop = store.watch(["link", "selection", "writer"], ({ selection, writer }) => {
+      const another = writer !== this.writer && writer !== this;
+      if (another || this.place !== placeOf(selection)) this.quiet();
       this.place = placeOf(selection);
+      this.writer = writer;
       this.refresh();
     });
   }
@@ -93,6 +96,7 @@ export class InsertControl {
       this.say(outcome.why);
       return;
     }
+    this.store.set({ writer: this });
     const where = shown(order.at, order.cells.length, order.cells[0]!.length);
     this.say(outcome.name === undefined ? `Written into ${where}. ` : `Written into ${where} and named ${outcome.name}. `, button("Undo", () => void this.undo(sheet)));
     this.spec.done?.(outcome);

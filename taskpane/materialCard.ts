@@ -43,10 +43,11 @@ const more = (title: string, ...inner: readonly Node[]): HTMLElement => element(
 
 const origins = (material: Material): HTMLElement =>
   element(
-    "table",
-    { "aria-label": "Sources" },
-    element("thead", {}, element("tr", {}, ...["value", "source", "how sure"].map((h) => element("th", { scope: "col" }, h)))),
-    element("tbody", {}, ...provenance(material).map(({ label, source, mark }) => row(label, source, mark)), ...(material.group === undefined ? [] : [row("speeds and chips", material.group.basis.bands, "a starting point, not measured")])),
+    "dl",
+    {},
+    ...provenance(material)
+      .concat(material.group === undefined ? [] : [{ label: "speeds and chips", source: material.group.basis.bands, mark: "a starting point, not measured" }])
+      .flatMap(({ label, source, mark }) => [element("dt", {}, `${label}: ${mark}`), element("dd", {}, source)]),
   );
 
 const hazards = ({ hazards: keys }: Material): readonly Node[] =>

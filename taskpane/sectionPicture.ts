@@ -1,11 +1,13 @@
 import type { Pitch } from "../src/cutting/pitch";
 import { contactRows } from "../src/section/contactRows";
-import { sectionStack, type Stack } from "../src/section/sectionStack";
+import { sectionStack } from "../src/section/sectionStack";
 import type { Shape } from "../src/section/shape";
 import { drawn } from "./element";
 import { outlinePath } from "./outlinePath";
 
 const box = { width: 320, height: 190, left: 132, gap: 36, top: 8, bed: 6, jaw: 7 } as const;
+type Stack = ReturnType<typeof sectionStack>;
+
 const mostBars = 400;
 const mostTeeth = 60;
 

@@ -20,6 +20,8 @@ export interface State {
   readonly reason: string;
   /** Why there is no selection to write to; empty where there is one. */
   readonly trouble: string;
+  /** What wrote last: only that can be undone. */
+  readonly writer: unknown;
   /** Reads the selection again. */
   readonly look: () => void;
   /** Name of the shop block that this pane has inserted. */
@@ -54,4 +56,4 @@ export class Store {
   }
 }
 
-export const firstState: State = { units: "inch", section: "round 7", material: undefined, matched: "", recents: [], link: { is: "waiting", why: "Looking for the sheet." }, selection: undefined, reason: "", trouble: "", look: () => undefined, shop: undefined };
+export const firstState: State = { units: "inch", section: "round 7", material: undefined, matched: "", recents: [], link: { is: "waiting", why: "Looking for the sheet." }, selection: undefined, reason: "", trouble: "", writer: undefined, look: () => undefined, shop: undefined };

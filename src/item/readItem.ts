@@ -52,10 +52,11 @@ export function readItem(description: string | number, units: Units, own: readon
   const section = sizeOf(line, size, material);
   const said = named ?? size.length;
   const loose = said === undefined ? looseNumber(line, material) : undefined;
-  const told = said ?? loose ?? missingLength(size, quantity);
+  const counted = quantity ?? size.quantity;
+  const told = said ?? loose ?? missingLength(size, counted);
   const length = told instanceof InputError ? told : lengthOf(told, section, named === undefined ? size.units : units, random);
   const grade = isOpenGrade(size, section, material) ? section : (loose ?? material.grade);
-  return item(section, grade, length, quantity ?? size.quantity ?? noQuantity, unreadOf(line));
+  return item(section, grade, length, counted ?? noQuantity, unreadOf(line));
 }
 
 /** A number that may be the quantity or the length refuses both. */

@@ -1,6 +1,6 @@
 import { lengthLabels, lengthTails, longUnits, randomWords } from "../data/itemWords";
 import { shapeWords, unitWords } from "../data/sectionWords";
-import type { InputError } from "../errors";
+import { InputError } from "../errors";
 import { materialIndex } from "../material/materialIndex";
 import { attemptField } from "./attemptField";
 import type { Atom, Line } from "./item";
@@ -20,6 +20,8 @@ interface Span extends LineLength {
 }
 
 const cuts: ReadonlySet<string> = new Set(["cut", "saw", "sawn", "zuschnitt", "zugeschnitten", "gesägt"]);
+/** Behind these stands the length of the bar, not of the piece. */
+const stockWords: ReadonlySet<string> = new Set(["from", "ex", "aus"]);
 const dashes: ReadonlySet<string> = new Set(["-", "/"]);
 const marks: ReadonlySet<string> = new Set([":", "="]);
 
@@ -38,8 +40,11 @@ export function takeLength(line: Line): LineLength | InputError | undefined {
       if (line.roles[i] === "" && randomWords.has(text)) line.roles[i] = "read";
       continue;
     }
-    spans.push(span);
-    take(line, span);
+    if (stockWords.has(textAt(line.atoms, i - 1))) line.roles.fill("unread", span.from, span.to + 1);
+    else {
+      spans.push(span);
+      take(line, span);
+    }
     i = span.to;
   }
   return oneOf(spans);
@@ -90,7 +95,7 @@ const shortUnits: ReadonlySet<string> = new Set([...unitWords].filter(([, unit])
 function longAt(line: Line, i: number): Span | undefined {
   const { atoms } = line;
   if (!isUnit(line, i + 1, longUnits) || isShapeM(atoms, i + 1)) return undefined;
-  const [from, to] = [isRange(line, i) ? i - 2 : i, endOf(line, i + 1)];
+  const [from, to] = [isRange(line, i) ? i - 2 : i, endOf(line, i)];
   return { text: textOf(line, from, to), bare: false, from, to };
 }
 
@@ -104,13 +109,14 @@ function isShapeM(atoms: readonly Atom[], i: number): boolean {
   return atoms[i]!.text === "m" && atoms[i]!.spaced && atoms[i + 1]?.kind === "number" && atoms[i + 2]?.kind === "x";
 }
 
-/** Where feet and inches, or metres and centimetres, end. */
-function endOf(line: Line, unit: number): number {
+/** Where feet and inches, or metres and centimetres, end; 12' (144") are two lengths. */
+function endOf(line: Line, from: number): number {
   const { atoms, roles } = line;
+  const unit = from + 1;
   const at = dashes.has(textAt(atoms, unit + 1)) ? unit + 2 : unit + 1;
   if (atoms[at]?.kind !== "number" || roles[at] !== "") return unit;
-  if (isUnit(line, at + 1, shortUnits)) return at + 1;
-  return atoms[at].spaced ? unit : at;
+  const end = isUnit(line, at + 1, shortUnits) ? at + 1 : atoms[at].spaced ? unit : at;
+  return attemptField(() => readLength(textOf(line, from, end), "inch")) instanceof InputError ? unit : end;
 }
 
 /** A number with the unit behind it, if any; undefined where an x follows. */
@@ -143,8 +149,8 @@ function labelledAt(line: Line, i: number): Span | undefined {
   const marked = marks.has(textAt(line.atoms, i + 1));
   const at = i + (marked ? 2 : 1);
   const span = line.atoms[at]?.kind === "number" && line.roles[at] === "" ? (longAt(line, at) ?? numberAt(line, at)) : undefined;
-  const unsure = span?.bare === true && !marked && (isGradeNumber(line, at) || afterBare(line, i));
-  return unsure ? undefined : span;
+  if (span === undefined || marked) return span;
+  return (span.bare && isGradeNumber(line, at)) || isBetween(line, i, span) ? undefined : span;
 }
 
 /** L is the shape of an angle, too; "to" is a label behind "cut". */
@@ -157,7 +163,14 @@ function isLabel(line: Line, i: number): boolean {
   return !isLowCarbon(line, i) && atoms.some(({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m");
 }
 
-/** 3 LG 24 leaves open which of the two is the length; 4140 LG 24 does not. */
-function afterBare(line: Line, i: number): boolean {
-  return lengthTails.has(line.atoms[i]!.text) && line.atoms[i - 1]?.kind === "number" && line.roles[i - 1] === "" && !isGradeNumber(line, i - 1);
+/** 3 LG 24 and 2.25 LG 15/16 hex leave open which of the two is the length; 4140 LG 24 and round 3 LG 24" do not. */
+function isBetween(line: Line, i: number, { bare, to }: Span): boolean {
+  const { atoms, roles } = line;
+  const isNumber = atoms[i - 1]?.kind === "number" && roles[i - 1] === "" && !isGradeNumber(line, i - 1);
+  if (!isNumber) return false;
+  return isShape(atoms[to + 1]) || (lengthTails.has(atoms[i]!.text) && (bare || !isShape(atoms[i - 2])));
+}
+
+function isShape(atom: Atom | undefined): boolean {
+  return atom?.kind === "word" && shapeWords.has(atom.text.split(" ")[0]!);
 }

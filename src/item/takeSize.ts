@@ -15,7 +15,8 @@ import type { LineLength } from "./takeLength";
 export interface LineSize {
   readonly section: Section | InputError;
   readonly length: LineLength | undefined;
-  readonly quantity: number | undefined;
+  /** The refusal where the number in front may be a length, too. */
+  readonly quantity: number | InputError | undefined;
   /** Unit of a bare length: that of the size where one is written. */
   readonly units: Units;
 }
@@ -81,7 +82,15 @@ function beside(line: Line, { section, left, behindX }: SizeReading, units: Unit
   const [front, ...others] = measured ? numbers.slice(0, -1) : numbers;
   if (others.length > 0 || (length !== undefined && !open.length)) return undefined;
   if (front === undefined) return { ...none, length };
-  return open.quantity && isFront(line, front) ? { ...none, length, quantity: Number(line.atoms[front]!.text) } : undefined;
+  if (!open.quantity || !isFront(line, front)) return undefined;
+  return { ...none, length, quantity: countFrom(line.atoms[front]!.text, open, length) };
+}
+
+/** 6000 IPE 200, 240 round 3: where the line gives no length, a count from here up may be one. */
+const mayBeLength = 100;
+
+function countFrom(text: string, open: Open, length: LineLength | undefined): number | InputError {
+  return open.length && length === undefined && Number(text) >= mayBeLength ? itemRefusal("{count} may be the quantity or a length; write for example qty {count}", { count: text }) : Number(text);
 }
 
 function lengthFrom(line: Line, indices: readonly number[]): LineLength {

@@ -63,7 +63,7 @@ function rowOf({ material }: IndexEntry, condition: string, given: string): Mate
 }
 
 function noteOf(entry: IndexEntry, row: Material, condition: string): string {
-  const near = entry.designation.near ? [`${entry.designation.text}: the nearest in the table is ${row.name}`] : [];
+  const near = entry.designation.near ? [`the nearest in the table is ${row.name}`] : [];
   const others = builtInMaterials.filter((other) => other.grade === row.grade && other !== row).map((other) => other.condition);
   const open = condition === "" && others.length > 0 && row.isDefault && !isOwnName(entry);
   return [...near, ...(open ? [`condition not stated: ${row.condition} taken; also in the table: ${others.join(", ")}`] : [])].join("; ");

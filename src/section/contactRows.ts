@@ -26,10 +26,13 @@ export function contactRows({ section, steps }: { readonly section: Shape; reado
   return Array.from({ length: steps + 1 }, (_, i) => {
     const depth = (stack.height * i) / steps;
     const sides = contactsAt(stack, depth);
-    const width = Math.max(...sides.map(({ contact }) => contact));
-    return { depth, width, longest: Math.max(...sides.map(({ longest }) => longest)) };
+    const greatest = (of: (side: Contact) => number): number => wholeZero(Math.max(...sides.map(of)));
+    return { depth, width: greatest(({ contact }) => contact), longest: greatest(({ longest }) => longest) };
   });
 }
+
+/** Where an arc begins, the computer's rounding leaves a width of millionths of a nanometre. */
+const wholeZero = (width: number): number => (width < 1e-9 ? 0 : width);
 
 function contactsAt({ bands, height, spread }: Stack, depth: number): readonly Contact[] {
   const least = 1e-9 * height;

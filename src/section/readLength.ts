@@ -29,7 +29,7 @@ interface Part {
  * @param value as it stands in the cell [-]
  * @param defaultUnit unit of a bare number: in or mm [text]
  * @returns length [mm]
- * @throws InputError "invalid": not a length, negative, over 1 km
+ * @throws InputError "invalid": not a length, inches of a foot or more behind feet, negative, over 1 km
  * @source definition (1 ft = 12 in = 304.8 mm)
  */
 export function readLength(value: string | number, defaultUnit: Units): number {
@@ -78,6 +78,8 @@ function sumParts(parts: readonly Part[], typed: string, defaultUnit: Units): nu
     if (before !== undefined && (part.system !== before.system || part.mm >= before.mm)) {
       throw refuse('cannot add up "{text}"; write feet before inches, metres before centimetres, and only one system', typed);
     }
+    // 12' (144"): the length twice, not 24 ft.
+    if (before !== undefined && part.number.value * part.mm >= before.mm * (1 - 1e-9)) throw refuse('"{text}": inches behind feet must be less than 12, and centimetres or millimetres less than a metre', typed);
     total += part.number.value * part.mm;
     before = part;
   }

@@ -17,17 +17,19 @@ const say = (): void => {
   explain.textContent = cell.sentence === "" ? `${cell.address}  ${cell.formula}  ${cell.value}`.trim() : `${cell.address} is ${cell.value}: ${cell.sentence}`;
 };
 
+/** Told when the selection may have moved, or may hold something else. */
+const listeners = new Set<() => void>([say]);
+const tellAll = (): void => { for (const tell of listeners) tell(); };
+
 api.getFormula().calculationResultApplied(() => {
   if (status !== null && status.dataset["ready"] !== "yes") {
     status.textContent = `calculated ${((performance.now() - started) / 1000).toFixed(1)} s after the start`;
     status.dataset["ready"] = "yes";
   }
-  say();
+  tellAll();
 });
 
 // The grid's own selection events come late in its first seconds: the pointer and the keys tell sooner.
-const listeners = new Set<() => void>([say]);
-const tellAll = (): void => { for (const tell of listeners) tell(); };
 for (const [target, event] of [[document.getElementById("grid"), "pointerup"], [document, "keyup"]] as const) target?.addEventListener(event, () => setTimeout(tellAll, 30));
 
 // The pane in the frame may be there before the grid: it looks here, and listens.

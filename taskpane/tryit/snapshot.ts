@@ -33,6 +33,8 @@ const sheetData = (sheet: DemoSheet, id: string): Partial<IWorksheetData> => {
     columnCount: Math.max(30, sheet.widths.length + 4),
     freeze: { xSplit: 0, ySplit: frozen, startRow: frozen, startColumn: -1 },
     columnData: Object.fromEntries(sheet.widths.map((w, i) => [i, { w }])),
+    // Headings wrap: two lines of them are shown.
+    rowData: Object.fromEntries(sheet.rows.flatMap((row, r) => (row.style === "head" ? [[r, { h: 40 }]] : []))),
     cellData: Object.fromEntries(sheet.rows.map((row, r) => [r, rowData(row)])),
   };
 };

@@ -115,6 +115,21 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
     await page.close();
   });
 
+  it("lets office.js load its own parts and nothing else become code", async () => {
+    const { page } = await openPane(opened.browser, opened.origin, "fake");
+    const refused = await page.evaluate(() => ["https://appsforoffice.microsoft.com.example/x.js", "http://appsforoffice.microsoft.com/x.js", "//appsforoffice.microsoft.com/x.js", "x.js", "data:text/javascript,1", "https://appsforoffice.microsoft.com/lib/x.js"].map((address) => {
+      try {
+        document.createElement("script").src = address;
+        return false;
+      } catch {
+        return true;
+      }
+    }));
+    expect(refused).toEqual([true, true, true, true, true, false]);
+    expect(await page.evaluate(() => { try { document.body["inner" + "HTML" as "innerHTML"] = "<b>x</b>"; return false; } catch { return true; } })).toBe(true);
+    await page.close();
+  });
+
   describe("in Excel (a fake)", () => {
     let page: Page;
     let seen: Seen;
@@ -222,6 +237,20 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
       await tabTo(page, ".back");
       await press(page, "Enter");
       expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("PITCH");
+    });
+
+    it("offers Undo only where the last write was", async () => {
+      await select({ row: 45, column: 0 });
+      const [first, second] = [page.locator("#panel-functions .insert").nth(0), page.locator("#panel-functions .insert").nth(1)];
+      await page.locator("#ask").fill("which pitch");
+      await page.locator(".list .name").first().press("Enter");
+      await first.locator(".main").press("Enter");
+      await expect.poll(() => first.getByText("Undo").count()).toBe(1);
+      await second.locator(".main").press("Enter");
+      await second.getByText("Write over it").press("Enter");
+      await expect.poll(() => second.getByText("Undo").count()).toBe(1);
+      expect(await first.getByText("Undo").count()).toBe(0);
+      await page.locator(".back").press("Enter");
     });
 
     it("inserts the shop block as a named range, metric when metric is chosen, and formulas then use its name", async () => {

@@ -31,7 +31,7 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
   const sentence = (a1: string) => page.evaluate((at) => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at).getCellData()?.custom?.sentence, a1);
   const enter = async (a1: string, content: string | number) => {
     await page.evaluate(([at, what]) => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at as string).setValue(typeof what === "string" && what.startsWith("=") ? { f: what } : what), [a1, content] as const);
-    await page.waitForTimeout(400);
+    await page.waitForTimeout(600);
   };
 
   it("asks nothing of any other machine, and breaks no policy", () => {
@@ -93,7 +93,7 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
     ["an unknown word", '=SAW.AREA("roud 7")', /did you mean "round"/],
   ])("explains a wrong input in one sentence: %s", async (_, formula, says) => {
     await enter("S9", formula);
-    expect(await sentence("S9")).toMatch(says);
+    await expect.poll(() => sentence("S9"), { timeout: 15_000 }).toMatch(says);
   });
 
   it("spills a range, one result a row, and says nothing once a cell has recovered", async () => {

@@ -30,6 +30,14 @@ describe("a tooth pitch", () => {
     expect(() => readPitch(value)).toThrow(says);
   });
 
+  it.each([["6.10"], ["10.14"], ["3.4"], ["5,8"], [3.4], [2 / 3], [4 / 6], [5 / 8], [6 / 10], [10 / 14], [14 / 18], [0.67]])("%s is no straight pitch, but a variable one without its slash or divided by the sheet (common practice, no source)", (value) => {
+    expect(() => readPitch(value)).toThrow(/not a straight pitch/);
+  });
+
+  it.each([0.75, 1, 1.25, 1.3, 1.4, 2, 2.5, 3, 3.5, 4, 6, 8, 10, 14, 18, 24, 32])("%d straight is made (common practice, no source)", (teeth) => {
+    expect(readPitch(teeth).mean).toBeCloseTo(25.4 / teeth, 12);
+  });
+
   it("reads what it prints", () => {
     fc.assert(fc.property(fc.integer({ min: 50, max: 3200 }), fc.integer({ min: 50, max: 3200 }), (a, b) => {
       const pitch = readPitch(`${a / 100}/${b / 100}`);

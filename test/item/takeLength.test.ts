@@ -15,19 +15,30 @@ it.each([
   ["RD 3 12 ft 6 in", "12 ft 6 in", false, "12 ft 6 in"],
   ["3000 lang Rund 80", "3000", true, "3000 lang"],
   ["RD 4140 LG 24", "24", true, "LG 24"],
+  [`RD 3 LG 24"`, `24"`, false, `LG 24 "`],
+  ["HEX 15/16 12L14 LG 2-1/4", "2-1/4", false, "LG 2-1/4"],
+  ["RD 3 CUT 12", "12", true, "CUT 12"],
 ])("%s: %s, bare %s (common practice, no source)", (text, length, bare, words) => {
   const line = lineOf(text);
   expect(takeLength(line)).toMatchObject({ text: length, bare });
   expect(taken(line, "length")).toBe(words);
 });
 
-it.each(["RD 3 x 12", "L 3x3x1/4", "RD 3 LG 24", "M 10x9", "angle 4x3x1/4 long leg", "CUT 4140 RD 3"])("%s names none", (text) => {
+it.each(["RD 3 x 12", "L 3x3x1/4", "RD 3 LG 24", "M 10x9", "angle 4x3x1/4 long leg", "CUT 4140 RD 3", "2.25 LG 15/16 HEX", `6 LG 3" RD`, "6 CUT 3 RD"])("%s names none", (text) => {
   expect(takeLength(lineOf(text))).toBeUndefined();
 });
 
 it("one length written twice is one; two are refused, and a range", () => {
-  expect(takeLength(lineOf("12 ft 144 in long"))).toMatchObject({ text: "12 ft 144 in" });
+  expect(takeLength(lineOf("12 ft 144 in long"))).toMatchObject({ text: "12 ft" });
+  expect(takeLength(lineOf(`FLAT 2x1 x 12' (144")`))).toMatchObject({ text: "12'" });
   expect(takeLength(lineOf("12 ft RD 144 in long"))).toMatchObject({ text: "12 ft" });
   expect(sentence(takeLength(lineOf("12 ft RD 3 x 6 m")))).toContain("12 ft or 6 m");
   expect(sentence(takeLength(lineOf("10-12' RD 3")))).toContain("from 10 to 12'");
+});
+
+it("the length of the bar it is cut from is none of the piece", () => {
+  const line = lineOf(`RD 2 CUT 5" FROM 12' BAR`);
+  expect(takeLength(line)).toMatchObject({ text: `5"` });
+  expect(taken(line, "unread")).toBe("12 '");
+  expect(takeLength(lineOf("RD 2 aus 6 m"))).toBeUndefined();
 });

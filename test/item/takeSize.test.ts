@@ -37,3 +37,15 @@ it.each([
 it("a length that the line names already is not taken twice", () => {
   expect(takeSize(lineOf("round 3 x 12"), { length: false, quantity: true }).section).toBeInstanceOf(InputError);
 });
+
+it.each(["6000 IPE 200", "1000 round 2", "144 W12x50", "240 round 3"])("%s: the number in front may be the quantity or the length (common practice, no source)", (text) => {
+  expect(sentence(takeSize(lineOf(text), open).quantity)).toContain("may be the quantity or a length");
+});
+
+it.each([
+  ["500 hex 3/4 x 2.25", open, 500],
+  ["240 round 3", { length: false, quantity: true }, 240],
+  ["99 round 3", open, 99],
+])("%s: the number in front is the quantity", (text, what, quantity) => {
+  expect(takeSize(lineOf(text), what).quantity).toBe(quantity);
+});

@@ -19,7 +19,7 @@ describe("what matched and what was assumed", () => {
 
   it.each([
     ["bronze", "plain name, taken as Bearing bronze C93200 (SAE 660), continuous cast"],
-    ["1.4034", "1.4034: the nearest in the table is 420 martensitic stainless"],
+    ["1.4034", "the nearest in the table is 420 martensitic stainless"],
     ["4140", "condition not stated: annealed taken; also in the table: Q&T 28-32 HRC"],
     ["4140 HT", ""],
     ["304", ""],

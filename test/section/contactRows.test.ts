@@ -12,6 +12,7 @@ describe("contactRows (geometry)", () => {
       expect(width).toBeCloseTo(2 * Math.sqrt(depth * (100 - depth)), 4);
       expect(longest).toBe(width);
     }
+    expect([found[0]!.width, found[10]!.width]).toEqual([0, 0]);
   });
   it("where the width jumps the larger side counts, at both ends alike (box 100 x 100 x 5 at 5 mm from its ends)", () => {
     const found = rows("box 100 mm x 100 mm x 5 mm", 20);
