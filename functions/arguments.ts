@@ -177,8 +177,12 @@ export const description: Kind<Item> = textual(
   ({ units, shop }) => (shop === undefined || shop.ownMaterials.length === 0 ? units : undefined),
 );
 
+/** "12 pcs" before a size is a quantity to order, not a stack cut at once. */
+const counted = /\b(?:pcs?|pieces?|off|ea)\b/i;
+
 /** A text that is a size and nothing else; undefined where it says more, or is none. */
 const onlySize = (value: string | number, units: Units): Section | undefined => {
+  if (counted.test(String(value))) return undefined;
   try {
     return readSection(value, units);
   } catch (refusal) {

@@ -75,7 +75,9 @@ const targetPitch = ({ meanWidth }: Profile, letter: string, group: string): num
  */
 export function choosePitch(work: CutWork): Pitch {
   const profile = work.section.profile();
-  const prepared = prepareCut({ ...work, shop: { ...work.shop, motorPower: undefined } }, scenarios.nominal);
+  // Neither a weak motor nor the shop's own rate factor changes the pitch: a factor above 1 must never lead to a slower cut.
+  const plain = { ...work, material: { ...work.material, rateFactor: 1 }, shop: { ...work.shop, motorPower: undefined } };
+  const prepared = prepareCut(plain, scenarios.nominal);
   const on = offered(work);
   const fit = on.filter((p) => lawful(profile, p));
   if (fit.length === 0) return finestOrRefuse(work, profile, on);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { choosePitch } from "../../src/cutting/choosePitch";
+import { cutRate } from "../../src/cutting/cutRate";
 import { pitchToOrder } from "../../src/cutting/pitchToOrder";
 import { readPitch } from "../../src/cutting/readPitch";
 import { work } from "./fixture";
@@ -43,6 +44,14 @@ describe("the pitch chosen", () => {
     expect(choosePitch(work("round 7", "A36", "bi-metal", { pitchesStocked: stocked })).text).toBe("1.4/2");
     expect(choosePitch(work("round 7", "A36", "carbide", { pitchesStocked: stocked })).text).toBe("1.4/2");
     expect(() => choosePitch(work("round 7", "A36", "carbide", { pitchesStocked: [readPitch("10/14")] }))).toThrow(/None of the pitches stocked/);
+  });
+
+  it("the shop's own rate factor does not change it, and a higher one never slows the cut", () => {
+    for (const [size, grade] of [["W36x150", "6061"], ["HSS6x4x1/4", "4140"], ["W12x50", "C36000"]] as const) {
+      const rates = [0.5, 1, 2, 4].map((rateFactor) => cutRate({ ...work(size, grade, "bi-metal", { rateFactor }), pitch: undefined }));
+      for (let i = 1; i < rates.length; i += 1) expect(rates[i]!).toBeGreaterThanOrEqual(rates[i - 1]! * (1 - 1e-9));
+      expect(choosePitch(work(size, grade, "bi-metal", { rateFactor: 4 })).text).toBe(choosePitch(work(size, grade)).text);
+    }
   });
 
   it("a weak motor does not change: the band is slowed instead", () => {

@@ -23,6 +23,17 @@ const closeTo12 = (a: number, b: number) => expect(Math.abs(a - b), `${a} ${b}`)
 const inchBlock: Range = [["Units", "inch"], ["Hourly cost", 63], ["Set-up minutes", 15], ["Load minutes", 6], ["Handling minutes", 0.7], ["Blade change minutes", 12], ["Bi-metal price", 180], ["Bi-metal life", 6200], ["Kerf", 0.063], ["Trim", 0.5], ["Grip", 2.5], ["Stock length", "20 ft"], ["Material price", 0.6], ["Scrap price", 0.1], ["Density", 0.2836], ["Break-in area", 50], ["Greatest width", 20]];
 const metricBlock: Range = [["Units", "metric"], ["Hourly cost", 63], ["Set-up minutes", 15], ["Load minutes", 6], ["Handling minutes", 0.7], ["Blade change minutes", 12], ["Bi-metal price", 180], ["Bi-metal life", 6200 * 6.4516], ["Kerf", 0.063 * 25.4], ["Trim", 12.7], ["Grip", 63.5], ["Stock length", 6096], ["Material price", 0.6 / 0.45359237], ["Scrap price", 0.1 / 0.45359237], ["Density", (0.2836 * 0.45359237) / 25.4 ** 3 / 1e-9], ["Break-in area", 50 * 6.4516], ["Greatest width", 508]];
 
+describe("a counted description in QUOTE", () => {
+  it("12 pcs of a size are twelve cuts, not a stack of twelve cut at once", () => {
+    const entry = money.find((e) => e.name === "QUOTE")!;
+    const block: Range = [["Units", "inch"], ["Hourly cost", 72], ["Bi-metal price", 180], ["Bi-metal life", 9000], ["Stock length", "20 ft"]];
+    const cuts = (item: string) => call(entry, [[[item]], [["bi-metal"]], [[12]], block, [["A36"]], [[8.5]], null, [["cuts"]]], new Memo())[0]![0];
+    expect(cuts("12 pcs round 2")).toBe(12);
+    expect(cuts("round 2")).toBe(12);
+    expect(cuts("round 2 bundle 3x4")).toBe(1);
+  });
+});
+
 describe("the same shop in inch and metric", () => {
   it("CUTCOST agrees to 1e-12, whatever system block and call are in", () => {
     const inch = { section: "round 7 in", rate: 2.14, hourlyCost: 63, price: 180, life: 6200, units: "inch" };
