@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Page } from "playwright-core";
 import { browserPath, openBrowser, type Opened } from "./open";
-import { find, openPane, press, replaceText, states, tabTo, type Seen } from "./paneHelp";
+import { choose, find, openPane, press, replaceText, states, tabTo, type Seen } from "./paneHelp";
 
 /** The pane in a real browser, as Excel loads it: accessibility, policy, keyboard, and its talk with (a fake of) Excel. */
 
@@ -165,8 +165,7 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
     });
 
     it("writes a ready formula for the row, and down a column", async () => {
-      await page.locator("#what").focus();
-      await page.locator("#what").selectOption("rate");
+      await choose(page, "#what", "rate");
       expect(await page.locator(".sample >> visible=true").first().textContent()).toBe("=SAW.CUTRATE(A7,B7,C7)");
       await select({ row: 4, rows: 6 });
       await expect.poll(() => button().textContent()).toBe("Insert into Sheet1!E5:E10");
@@ -187,7 +186,7 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
       await press(page, "Escape");
       expect(await page.locator(".asked >> visible=true").count()).toBe(0);
       expect(await page.evaluate(() => document.activeElement?.className)).toBe("main");
-      await page.locator("#what").selectOption("density");
+      await choose(page, "#what", "density");
       await tabTo(page, ".main");
       await press(page, "Enter");
       await expect.poll(() => page.locator(".asked >> visible=true").count()).toBe(1);
@@ -254,8 +253,8 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
     });
 
     it("inserts the shop block as a named range, metric when metric is chosen, and formulas then use its name", async () => {
-      await page.locator("#units-metric").focus();
-      await press(page, "Space");
+      await tabTo(page, "#units-inch");
+      await press(page, "ArrowRight");
       await tabTo(page, "#tab-functions");
       await press(page, "End");
       await select({ row: 60, column: 0 });
@@ -266,7 +265,7 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
       expect(await page.evaluate(() => [...fakeBook.names])).toEqual([["Shop", expect.stringMatching(/^='Sheet1'!\$A\$61:\$C\$\d+$/)]]);
       await tabTo(page, "#tab-shop");
       await press(page, "Home");
-      await page.locator("#what").selectOption("rate");
+      await choose(page, "#what", "rate");
       await select({ row: 5, column: 8 });
       await expect.poll(() => page.locator(".sample >> visible=true").first().textContent()).toBe('=SAW.CUTRATE(A6,B6,C6,,Shop,,"metric")');
     });

@@ -68,6 +68,17 @@ export async function tabTo(page: Page, selector: string): Promise<void> {
   throw new Error(`the Tab key does not reach ${selector}`);
 }
 
+/** Chooses in a drop-down with the arrow keys. */
+export async function choose(page: Page, selector: string, value: string): Promise<void> {
+  await tabTo(page, selector);
+  await page.keyboard.press("Home");
+  for (let i = 0; i < 40; i += 1) {
+    if ((await page.locator(selector).inputValue()) === value) return;
+    await page.keyboard.press("ArrowDown");
+  }
+  throw new Error(`the arrow keys do not reach ${value}`);
+}
+
 export const find = async (page: Page, grade: string): Promise<void> => {
   await tabTo(page, "#grade");
   await type(page, grade);
