@@ -56,8 +56,9 @@ export const hostFunction = (entry: Entry, memo: Memo) => {
   };
 };
 
-/** Gives Excel every function of the catalogue. */
+/** Gives Excel every function of the catalogue; where office.js is missing there is nothing to give them to. */
 export function register(catalogue: readonly Entry[]): void {
+  if (typeof CustomFunctions === "undefined") return;
   const memo = new Memo();
   for (const entry of catalogue) CustomFunctions.associate(entry.name, hostFunction(entry, memo));
 }
