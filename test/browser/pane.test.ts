@@ -182,7 +182,7 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
       await press(page, "Enter");
       await expect.poll(() => page.locator(".asked >> visible=true").textContent()).toMatch(/^E7 holds =SAW\.CUTRATE\(A7,B7,C7\)/);
       expect(await faults(page)).toEqual([]);
-      await page.evaluate(() => { (document.querySelector(".asked:not([hidden]) button") as HTMLElement).focus(); });
+      await tabTo(page, ".asked button");
       await press(page, "Escape");
       expect(await page.locator(".asked >> visible=true").count()).toBe(0);
       expect(await page.evaluate(() => document.activeElement?.className)).toBe("main");
@@ -228,8 +228,7 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
       await expect.poll(said).toMatch(/^Written/);
       expect(await formula(5, 5)).toBe("=SAW.PITCH(A6,B6,C6)");
       await select({ row: 40, column: 0 });
-      const second = page.locator("#panel-functions .main").nth(1);
-      await second.focus();
+      await tabTo(page, "#panel-functions .insert ~ .insert .main");
       await press(page, "Enter");
       await expect.poll(() => formula(40, 0)).toMatch(/^=SAW\.PITCH\("round 7"/);
       expect(await page.getAttribute("#panel-functions a", "href")).toBe("help.html#PITCH");
