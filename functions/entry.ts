@@ -86,7 +86,8 @@ export interface Takes {
   readonly units?: boolean;
 }
 
-export interface Entry {
+/** What an entry says of itself. */
+interface EntryText {
   readonly name: string;
   /** The subject, and so the page of the docs, this function belongs to. */
   readonly subject: string;
@@ -96,6 +97,9 @@ export interface Entry {
   readonly source: string;
   /** What people ask when they look for this function. */
   readonly asks: readonly string[];
+}
+
+export interface Entry extends EntryText {
   readonly params: Readonly<Record<string, Param<unknown>>>;
   readonly takes: Takes;
   readonly result: Result;
@@ -110,13 +114,7 @@ type NeedsShow<R> = R extends { form: "row"; main: undefined } ? { readonly show
  * The compiler holds: parameters are exactly the core function's inputs; results are what it returns; a table takes no
  * ranges of items; a function that reads the shop block takes settings; a row without a main column requires show.
  */
-export const entry = <I extends object, const R extends Result>(e: {
-  readonly name: string;
-  readonly subject: string;
-  readonly help: string;
-  readonly examples: readonly [string, ...string[]];
-  readonly source: string;
-  readonly asks: readonly string[];
+export const entry = <I extends object, const R extends Result>(e: EntryText & {
   readonly run: (input: I) => Returned<R>;
   readonly result: R;
   readonly takes: NoInfer<NeedsSettings<I> & NeedsShow<R>>;

@@ -31,3 +31,13 @@ export const watch = (page: Page) => {
   page.on("pageerror", (e) => seen.problems.push(String(e)));
   return seen;
 };
+
+/** The try-it page, opened and calculated. */
+export async function openTryit(): Promise<Opened & { readonly page: Page; readonly seen: ReturnType<typeof watch> }> {
+  const opened = await openBrowser();
+  const page = await opened.browser.newPage({ viewport: { width: 1500, height: 900 } });
+  const seen = watch(page);
+  await page.goto(`${opened.origin}/`);
+  await page.waitForSelector('#status[data-ready="yes"]');
+  return { ...opened, page, seen };
+}

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { FrameLocator, Page } from "playwright-core";
 import { hostileTexts } from "../taskpane/injection";
-import { browserPath, openBrowser, watch, type Opened } from "./open";
+import { browserPath, openTryit } from "./open";
 
 /** The pane beside a grid that calculates: what it writes is there, is calculated, stays text where it is text, and can be taken back. */
 
@@ -11,17 +11,14 @@ interface PaneSheet { write(order: object): Promise<{ did: string }>; undo(): Pr
 declare const window: { kerfsheetGrid: { getActiveWorkbook(): { getActiveSheet(): GridSheetApi; getSheets(): { getSheetName(): string }[]; getDefinedNames(): { getName(): string }[] } }; kerfsheetSheet: PaneSheet; document: Document };
 
 describe.runIf(browserPath !== undefined)("the pane beside the grid", () => {
-  let opened: Opened;
+  let opened: Awaited<ReturnType<typeof openTryit>>;
   let page: Page;
   let pane: FrameLocator;
-  let seen: ReturnType<typeof watch>;
+  let seen: typeof opened.seen;
 
   beforeAll(async () => {
-    opened = await openBrowser();
-    page = await opened.browser.newPage({ viewport: { width: 1500, height: 900 } });
-    seen = watch(page);
-    await page.goto(`${opened.origin}/`);
-    await page.waitForSelector('#status[data-ready="yes"]');
+    opened = await openTryit();
+    ({ page, seen } = opened);
     pane = page.frameLocator("#pane");
   });
   afterAll(() => opened.close());

@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { CellError } from "../../functions/cell";
 import { demoBook } from "../../taskpane/tryit/demo/book";
 import { evaluate } from "./evaluate";
-import { browserPath, openBrowser, watch, type Opened } from "./open";
+import { browserPath, openTryit } from "./open";
 
 /** The try-it page in a real browser: what a person sees who has no Excel. */
 
@@ -14,16 +14,13 @@ interface GridSheet { getRange(a: number | string, b?: number): { getRawValue():
 declare const window: { kerfsheetGrid: { getActiveWorkbook(): { getActiveSheet(): GridSheet; getSheetByName(name: string): GridSheet | null }; undo(): Promise<boolean> } };
 
 describe.runIf(browserPath !== undefined)("the try-it page", () => {
-  let opened: Opened;
+  let opened: Awaited<ReturnType<typeof openTryit>>;
   let page: Page;
-  let seen: ReturnType<typeof watch>;
+  let seen: typeof opened.seen;
 
   beforeAll(async () => {
-    opened = await openBrowser();
-    page = await opened.browser.newPage({ viewport: { width: 1500, height: 900 } });
-    seen = watch(page);
-    await page.goto(`${opened.origin}/`);
-    await page.waitForSelector('#status[data-ready="yes"]');
+    opened = await openTryit();
+    ({ page, seen } = opened);
   });
   afterAll(() => opened.close());
 
