@@ -3,7 +3,7 @@ import { cuttingConstants as k } from "../data/cuttingConstants";
 /**
  * Feed force at which a tensioned band buckles sideways, F = 4·Mcr / (S·(1 − e/(2S))),
  * Mcr = √((π²·E·Iy/S² + T)·(G·J + T·r²)), Iy = w·t³/12, r² = (w² + t²)/12, T = tension·w·t; the load is spread over e.
- * @param input width w, thickness t, span S, extent e of the contact [mm]; tension [N/mm²]; torsion J [mm⁴], w·t³/3·(1 − 0.63·t/w) when left out
+ * @param input width w, thickness t, span S, extent e of the contact [mm]; tension [N/mm²]; torsion J [mm⁴], w·t³/3·(1 − 0.63·t/w) when left out; G = E/2.6, Poisson 0.3
  * @returns F [N]
  * @source lateral buckling of a narrow beam with axial tension, after Timoshenko & Gere (from memory, the sign of the axial load turned); spread load: beam statics
  */
