@@ -2,6 +2,8 @@ import { cuttingConstants as k, madePitches } from "../data/cuttingConstants";
 import { scenarios } from "../data/scenarios";
 import { InputError } from "../errors";
 import type { Profile } from "../section/section";
+import type { Shop } from "../shop/shop";
+import { bestSpeed } from "./bestSpeed";
 import type { BladeClass } from "./bladeClass";
 import type { Pitch } from "./pitch";
 import { prepareCut, type CutWork, type PreparedCut } from "./prepareCut";
@@ -64,23 +66,10 @@ const targetPitch = ({ meanWidth }: Profile, letter: string, group: string): num
   return meanWidth / (teeth * factor);
 };
 
-/**
- * Chooses the tooth pitch: of the pitches that keep two teeth in the thinnest lasting part (three across a solid), the
- * best score = integrated rate without the motor's limit × penalties for an overfull widest contact and for fewer than
- * three teeth in the thinnest part; within 4 % of the best, the one nearest 8 to 14 teeth on the mean width.
- * @param work section, material, blade, shop
- * @returns the pitch [1/in, mm]
- * @throws InputError "none": no pitch made (or stocked) suits, with the reason
- * @source tooth rules: see data/cuttingConstants; the score and its penalties: judgement
- */
-export function choosePitch(work: CutWork): Pitch {
-  const profile = work.section.profile();
-  // Neither a weak motor nor the shop's own rate factor changes the pitch: a factor above 1 must never lead to a slower cut.
-  const plain = { ...work, material: { ...work.material, rateFactor: 1 }, shop: { ...work.shop, motorPower: undefined } };
-  const prepared = prepareCut(plain, scenarios.nominal);
-  const on = offered(work);
-  const fit = on.filter((p) => lawful(profile, p));
-  if (fit.length === 0) return finestOrRefuse(work, profile, on);
+const distance = (pitch: Pitch, target: number): number => Math.abs(Math.log(pitch.mean / target));
+
+/** Of the lawful pitches, the one for a saw that limits nothing. */
+function freePitch(prepared: PreparedCut, profile: Profile, fit: readonly Pitch[]): Pitch {
   const { group, chipVolume, chips } = prepared.forPitch(fit[0]!);
   const wide = isSolid(profile) && profile.kind === "solid" ? 0 : widePitch(profile, prepared, chipVolume, chips.load / chips.fullLoad);
   const scored = fit.map((pitch) => {
@@ -90,7 +79,59 @@ export function choosePitch(work: CutWork): Pitch {
   });
   const best = Math.max(...scored.map((s) => s.score));
   const target = targetPitch(profile, group.letter, group.name);
-  const distance = (p: Pitch): number => Math.abs(Math.log(p.mean / target));
-  const near = scored.filter((s) => s.score >= best * k.nearBest.value);
-  return near.reduce((a, b) => (distance(b.pitch) < distance(a.pitch) ? b : a)).pitch;
+  const near = scored.filter((s) => s.score >= best * k.nearBest.value).map((s) => s.pitch);
+  return near.reduce((a, b) => (distance(b, target) < distance(a, target) ? b : a));
+}
+
+/** Rate at a pitch on a saw, at its best band speed. */
+const rateOn = (prepared: PreparedCut, pitch: Pitch): number => bestSpeed({ cut: prepared.forPitch(pitch), slowest: prepared.slowestSpeed, wanted: prepared.wantedSpeed }).run.rate;
+
+/** All that can hold a tooth back but the motor. */
+const holding = ["bandWidth", "greatestFeed", "greatestFeedForce", "greatestBandSpeed", "leastBandSpeed"] as const;
+const freed = (shop: Shop): Shop => ({ ...shop, ...Object.fromEntries(holding.map((key) => [key, undefined])) });
+
+/**
+ * A saw whose band or feed is too weak for a pitch takes the one that is fastest there, of those that would not be
+ * faster without these limits, on its motor or on a stronger one. So every rate compared grows as a limit is loosened,
+ * and so does the greatest of them.
+ */
+function mendedPitch(work: CutWork, free: Pitch, fit: readonly Pitch[]): Pitch {
+  if (holding.every((key) => work.shop[key] === undefined)) return free;
+  const on = (shop: Shop) => {
+    const prepared = prepareCut({ ...work, shop }, scenarios.nominal);
+    return (pitch: Pitch): number => rateOn(prepared, pitch);
+  };
+  const [here, strong] = [on(work.shop), on(freed(work.shop))];
+  let [best, most] = [free, here(free) * (1 + 1e-9)];
+  const ceiling = strong(free);
+  if (most >= ceiling) return free;
+  const unlimited = on({ ...freed(work.shop), motorPower: undefined });
+  const utmost = unlimited(free) * (1 + 1e-9);
+  for (const pitch of fit) {
+    const rate = here(pitch);
+    if (rate > most && unlimited(pitch) <= utmost && strong(pitch) <= ceiling * (1 + 1e-9)) [best, most] = [pitch, rate];
+  }
+  return best;
+}
+
+/**
+ * Chooses the tooth pitch. Of the pitches that keep two teeth in the thinnest lasting part (three across a solid), the
+ * best score = integrated rate on a saw that limits nothing × penalties for an overfull widest contact and for fewer than
+ * three teeth in the thinnest part; within 4 % of the best, the one nearest 8 to 14 teeth on the mean width. Where the
+ * band or the feed of the saw is too weak for it, the pitch that is fastest there.
+ * @param work section, material, blade, shop
+ * @returns the pitch [1/in, mm]
+ * @throws InputError "none": no pitch made (or stocked) suits, with the reason
+ * @source tooth rules: see data/cuttingConstants; the score and its penalties: judgement
+ */
+export function choosePitch(work: CutWork): Pitch {
+  const profile = work.section.profile();
+  // Neither a weak motor nor the shop's own rate factor changes the pitch: a factor above 1 must never lead to a slower cut.
+  const plain = { ...work, material: { ...work.material, rateFactor: 1 } };
+  prepareCut(plain, scenarios.nominal);
+  const on = offered(work);
+  const fit = on.filter((p) => lawful(profile, p));
+  if (fit.length === 0) return finestOrRefuse(work, profile, on);
+  const free = freePitch(prepareCut({ ...plain, shop: { ...freed(work.shop), motorPower: undefined } }, scenarios.nominal), profile, fit);
+  return mendedPitch(plain, free, fit);
 }

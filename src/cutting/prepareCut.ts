@@ -82,7 +82,7 @@ const slowChip = ({ letter, blades }: Group, row: BladeRow, share: number): Spre
  * q = f nominal × factors × 13.78 teeth × rate factor.
  * @param work section, material, blade, shop; scenario multipliers of the uncertain constants [-]
  * @returns the cut for any pitch; speeds [mm/min], sizes [mm], force [N]
- * @throws InputError "none": no data, too hard, saw too fast; "invalid": work too big, magnesium with flood coolant
+ * @throws InputError "none": no data, too hard, saw too fast; "invalid": work too big, saw's speeds reversed, magnesium with flood coolant
  * @source data/groups, data/cuttingConstants
  */
 export function prepareCut(work: CutWork, scenario: Scenario): PreparedCut {
@@ -95,6 +95,7 @@ export function prepareCut(work: CutWork, scenario: Scenario): PreparedCut {
   const wanted = row.speed.nominal * factors.speed;
   const { most, capped } = topSpeed(shop, group.letter);
   const slowest = shop.leastBandSpeed ?? 0;
+  if (slowest > (shop.greatestBandSpeed ?? Infinity)) throw new InputError("invalid", "settings", "Least band speed, {slowest}, is above Greatest band speed, {most}", { slowest: { number: slowest, quantity: "bandSpeed" }, most: { number: most, quantity: "bandSpeed" } });
   const top = row.speed.high * factors.speed;
   if (slowest > top) throw new InputError("none", "", "The slowest band speed of this saw, {slowest}, is above the fastest for {group}, {top}", { slowest: { number: slowest, quantity: "bandSpeed" }, group: group.name, top: { number: top, quantity: "bandSpeed" } });
   const speed = Math.max(slowest, Math.min(wanted, most));

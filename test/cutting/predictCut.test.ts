@@ -21,11 +21,17 @@ describe("trade figures, common practice, no source: 17-4PH, 7 in round (the gro
 });
 
 describe("a second implementation of the same text (model output, not validation): 42 cuts on four saws", () => {
-  const run = (row: (typeof referenceRows)[number]) => predict(row.section, row.material, row.blade, { ...saws[row.saw], feedMode: row.feed === "feed" ? "constant feed" : "constant rate" });
+  const run = (row: (typeof referenceRows)[number], pitch?: string) => predict(row.section, row.material, row.blade, { ...saws[row.saw], feedMode: row.feed === "feed" ? "constant feed" : "constant rate" }, pitch);
+
+  // There a weak band alone decides for 1.4/2, which the weak motor then favours as well. A stronger band would bring the
+  // finer pitch back and so a slower cut: loosening a limit must not do that, so 2/3 is kept, 6.4 % slower on this saw.
+  it("the pitch chosen is the same, but for row 31", () => {
+    const other = referenceRows.filter((row) => run(row).pitch.text !== row.pitch).map((row) => [row.n, row.saw, row.pitch, run(row).pitch.text]);
+    expect(other).toEqual([[31, "small", "1.4/2", "2/3"]]);
+  });
 
   it.each(referenceRows.map((row) => [row.n, row.material, row.blade, row.section, row.saw, row] as const))("%s: %s, %s, %s, saw %s", (n, _m, _b, _s, _w, row) => {
-    const got = run(row);
-    expect(got.pitch.text).toBe(row.pitch);
+    const got = run(row, row.pitch);
     for (const [value, printed] of [[got.rate, row.nominal], [got.rateLow, row.low], [got.rateHigh, row.high]] as const) expect(Math.abs(value / 100 / printed - 1)).toBeLessThanOrEqual(0.02);
     // Under the motor's limit the time is flat over the speed: another step of the search is as short.
     const flat = row.binds === "motor power";
@@ -88,23 +94,23 @@ describe("laws over random cuts", () => {
     expect(answered).toBeGreaterThan(45_000);
   }, 240_000);
 
-  it("loosening a limit never lowers the rate, but for 0.51 % of the speed search (40,000 trials)", () => {
+  it.each([{ at: "a typed pitch", pitches: true, least: 14_000 }, { at: "the pitch it chooses", pitches: false, least: 10_000 }])("loosening a limit never lowers the rate at $at, but for 0.51 % of the speed search (50,000 trials)", ({ pitches, least }) => {
     let [tried, worst] = [0, 0];
     const loosen: readonly (readonly [keyof Shop, number])[] = [["motorPower", 1.3], ["bandWidth", 1.3], ["bandTension", 1.2], ["greatestFeed", 1.5], ["greatestFeedForce", 1.5], ["greatestBandSpeed", 1.2], ["guideGap", 0.7]];
     fc.assert(
-      fc.property(anyCut, fc.constantFrom(...loosen), (cut, [key, factor]) => {
+      fc.property(pitches ? anyCut : anyCut.map((cut) => ({ ...cut, pitch: undefined })), fc.constantFrom(...loosen), (cut, [key, factor]) => {
         const value = cut.saw[key];
         if (typeof value !== "number") return;
-        const before = attempt(cut);
-        const after = attempt({ ...cut, saw: { ...cut.saw, [key]: value * factor, ...(key === "bandWidth" ? { bandThickness: 1, kerf: 1.6 } : {}) } });
-        const base = key === "bandWidth" ? attempt({ ...cut, saw: { ...cut.saw, bandThickness: 1, kerf: 1.6 } }) : before;
-        if (base === undefined || after === undefined) return;
+        // A wider band is compared at one kerf and one thickness: only its stiffness is the limit.
+        const saw = key === "bandWidth" ? { ...cut.saw, bandThickness: 1, kerf: 1.6 } : cut.saw;
+        const [before, after] = [attempt({ ...cut, saw }), attempt({ ...cut, saw: { ...saw, [key]: value * factor } })];
+        if (before === undefined || after === undefined) return;
         tried += 1;
-        worst = Math.max(worst, 1 - after.rate / base.rate);
+        worst = Math.max(worst, 1 - after.rate / before.rate);
       }),
-      { seed: 7, numRuns: 40_000 },
+      { seed: 7, numRuns: 50_000 },
     );
-    expect(tried).toBeGreaterThan(13_000);
+    expect(tried).toBeGreaterThan(least);
     expect(worst).toBeLessThanOrEqual(0.0051);
   }, 300_000);
 
@@ -138,6 +144,7 @@ describe("refusals", () => {
     ["magnesium with flood coolant", () => predict("round 3", "AZ31B", "bi-metal", { coolant: "flood" }), /^invalid: .*flood coolant/],
     ["work wider than the saw", () => predict("round 12", "A36", "bi-metal", { greatestWidth: 250 }), /^invalid: the work is .* wide/],
     ["work higher than the saw", () => predict("round 2 bundle 6x1", "A36", "bi-metal", { greatestHeight: 250 }), /^invalid: the work is .* high/],
+    ["a saw whose slowest speed is above its fastest", () => predict("round 4", "A36", "bi-metal", { leastBandSpeed: 60_000, greatestBandSpeed: 50_000 }), /^invalid: Least band speed/],
     ["no pitch in stock suits", () => predict("round 1", "A36", "bi-metal", { pitchesStocked: [readPitch("0.75/1.25")] }), /^none: No pitch in stock suits/],
   ] as const)("%s", (_, run, pattern) => {
     expect(says(run)).toMatch(pattern);
