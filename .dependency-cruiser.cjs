@@ -3,7 +3,8 @@ module.exports = {
   forbidden: [
     { name: "src-is-pure", severity: "error", from: { path: "^src/" }, to: { pathNot: "^src/" } },
     { name: "functions-see-src-and-functions", severity: "error", from: { path: "^functions/" }, to: { path: "^(taskpane|test|config)/" } },
-    { name: "functions-packages", comment: "zod/mini reads the shop block; grid.ts is the grid's own face; generate runs under Node", severity: "error", from: { path: "^functions/", pathNot: "^functions/(grid|generate)\\.ts$" }, to: { dependencyTypes: ["npm", "npm-dev", "core"], pathNot: "^node_modules/(zod/|@types/custom-functions-runtime)" } },
+    { name: "functions-packages", comment: "zod/mini reads the shop block; grid.ts is the grid's own face; book reads and writes workbooks; generate runs under Node", severity: "error", from: { path: "^functions/", pathNot: "^functions/((grid|generate)\\.ts$|book/)" }, to: { dependencyTypes: ["npm", "npm-dev", "core"], pathNot: "^node_modules/(zod/|@types/custom-functions-runtime)" } },
+    { name: "book-is-not-the-add-in", comment: "what Excel loads never holds the engine", severity: "error", from: { path: "^(functions|taskpane)/", pathNot: "^(functions/book|taskpane/tryit)/" }, to: { path: "^functions/book/", pathNot: "^functions/book/cellAddress\\.ts$" } },
     { name: "pane-sees-core-catalogue-bind", severity: "error", from: { path: "^taskpane/", pathNot: "^taskpane/tryit/" }, to: { path: "^functions/(host|grid|main|generate)\\.ts$|^taskpane/tryit/|^test/" } },
     { name: "tryit-not-host-or-test", severity: "error", from: { path: "^taskpane/tryit/" }, to: { path: "^functions/(host|main|generate)\\.ts$|^test/" } },
     { name: "pane-packages", severity: "error", from: { path: "^taskpane/", pathNot: "^taskpane/tryit/" }, to: { dependencyTypes: ["npm", "npm-dev", "core"], pathNot: "^node_modules/@microsoft/office-js" } },

@@ -12,7 +12,7 @@ export default [
   { files: ["**/*.ts"], languageOptions: { parser: ts.parser } },
   {
     files: ["src/**/*.ts", "functions/**/*.ts", "taskpane/**/*.ts"],
-    languageOptions: { parserOptions: { project: ["src/tsconfig.json", "functions/tsconfig.json", "taskpane/tsconfig.json", "taskpane/tryit/tsconfig.json", "config/tsconfig.json"], tsconfigRootDir: import.meta.dirname } },
+    languageOptions: { parserOptions: { project: ["src/tsconfig.json", "functions/tsconfig.json", "functions/book/tsconfig.json", "taskpane/tsconfig.json", "taskpane/tryit/tsconfig.json", "config/tsconfig.json"], tsconfigRootDir: import.meta.dirname } },
     rules: {
       "no-restricted-syntax": ["error", noDefault],
       "no-eval": "error",
@@ -44,7 +44,7 @@ export default [
   },
   { files: ["src/data/**/*.ts"], rules: { "max-lines": "off" } },
   // The grid's own types name enums and classes where it takes plain numbers and subclasses.
-  { files: ["functions/grid.ts", "taskpane/tryit/*.ts"], rules: { "@typescript-eslint/no-unsafe-enum-assignment": "off", "@typescript-eslint/no-unsafe-class-instance-assignment": "off" } },
+  { files: ["functions/grid.ts", "functions/book/*.ts", "taskpane/tryit/*.ts"], rules: { "@typescript-eslint/no-unsafe-enum-assignment": "off", "@typescript-eslint/no-unsafe-class-instance-assignment": "off" } },
   { files: ["functions/**/*.ts"], ignores: ["functions/host.ts"], rules: { "no-restricted-globals": ["error", ...host, "document", "window", "Date"] } },
   { files: ["taskpane/**/*.ts"], ignores: ["taskpane/office.ts"], rules: { "no-restricted-globals": ["error", ...host] } },
   {

@@ -59,7 +59,7 @@ const tasks = {
   },
   test() {
     install();
-    for (const part of ["src", "functions", "taskpane", "taskpane/tryit", "config", "test"]) step(`types: ${part}`, [bin("typescript/bin/tsc"), "-p", part]);
+    for (const part of ["src", "functions", "functions/book", "taskpane", "taskpane/tryit", "config", "test"]) step(`types: ${part}`, [bin("typescript/bin/tsc"), "-p", part]);
     step("lint", [bin("eslint/bin/eslint.js"), "--cache", "--cache-location", ".cache/eslint", "src", "functions", "taskpane"]);
     step("dependency rules", [bin("dependency-cruiser/bin/dependency-cruise.mjs"), "--config", ".dependency-cruiser.cjs", "src", "functions", "taskpane", "test"]);
     generate("--check");
@@ -82,6 +82,17 @@ const tasks = {
   generate(args) {
     install();
     generate(...args);
+  },
+  samples(args) {
+    install();
+    step("build samples", webpack("node"));
+    step(`samples ${args.join(" ")}`.trim(), ["build/samples.cjs", ...args]);
+  },
+  recalc(args) {
+    install();
+    // Quiet: what it prints is the result.
+    const { status } = spawnSync(process.execPath, webpack("node"), { stdio: ["ignore", "ignore", "inherit"] });
+    process.exitCode = status === 0 ? spawnSync(process.execPath, ["build/recalc.cjs", ...args], { stdio: "inherit", env: process.env }).status : status;
   },
 };
 

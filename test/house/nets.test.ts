@@ -95,6 +95,7 @@ describe("the dependency rules", () => {
     ["src-is-pure", "src/zz.ts", 'export { call } from "../functions/bind";'],
     ["functions-see-src-and-functions", "functions/zz.ts", 'export { element } from "../taskpane/element";'],
     ["functions-packages", "functions/zz.ts", 'export { default as x } from "fast-check";'],
+    ["book-is-not-the-add-in", "functions/zz.ts", 'export { readBook } from "./book/readBook";'],
     ["pane-sees-core-catalogue-bind", "taskpane/zz.ts", 'export { gridFunctions } from "../functions/grid";'],
     ["tryit-not-host-or-test", "taskpane/tryit/zz.ts", 'export { register } from "../../functions/host";'],
     ["pane-packages", "taskpane/zz.ts", 'export { default as x } from "fast-check";'],

@@ -1,0 +1,54 @@
+import type { Area } from "./cellAddress";
+
+/** A workbook as its files hold it: what stands in each cell, nothing of its looks. */
+export interface Book {
+  readonly sheets: readonly BookSheet[];
+  readonly names: readonly BookName[];
+  readonly tables: readonly BookTable[];
+}
+
+export interface BookSheet {
+  readonly name: string;
+  /** Path of its part in the zip. */
+  readonly part: string;
+  readonly state: "visible" | "hidden" | "veryHidden";
+  readonly cells: readonly BookCell[];
+}
+
+export type CellValue = string | number | boolean | null;
+
+export interface BookCell {
+  readonly row: number;
+  readonly column: number;
+  /** As it was last calculated, or typed; null where nothing is kept. */
+  readonly value: CellValue;
+  /** The value is an error code such as #N/A. */
+  readonly error: boolean;
+  readonly formula: BookFormula | undefined;
+}
+
+export interface BookFormula {
+  /** As a person types it, without "="; empty for a follower of a shared formula. */
+  readonly text: string;
+  readonly is: "plain" | "shared" | "array" | "dataTable";
+  /** Number of the shared formula that it belongs to. */
+  readonly shared: number | undefined;
+  /** The cells that an array or a spill fills. */
+  readonly area: Area | undefined;
+}
+
+export interface BookName {
+  readonly name: string;
+  readonly refersTo: string;
+  /** The one sheet it holds for; undefined for the whole workbook. */
+  readonly sheet: string | undefined;
+}
+
+export interface BookTable {
+  readonly name: string;
+  readonly sheet: string;
+  readonly area: Area;
+  readonly columns: readonly string[];
+  readonly headers: boolean;
+  readonly totals: boolean;
+}

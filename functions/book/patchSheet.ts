@@ -1,0 +1,121 @@
+import type { CellValue } from "./book";
+import { addressOf, columnName, columnOf, type Area } from "./cellAddress";
+import { toFile } from "./formulaText";
+import { attributes, elements, escape, firstElement, type Element } from "./xml";
+
+/** What becomes of one cell. */
+export interface CellChange {
+  readonly row: number;
+  readonly column: number;
+  readonly value: CellValue;
+  /** Left out: the cell keeps its formula. null: it has none any more. Text: the new one, as typed. */
+  readonly formula?: string | null;
+  /** What its array formula fills now. */
+  readonly area?: Area | undefined;
+}
+
+const errorCode = /^#(?:N\/A|NUM!|VALUE!|DIV\/0!|REF!|NAME\?|NULL!|SPILL!|CALC!)$/;
+
+const preserved = (text: string): string => (/^\s|\s$|\n/.test(text) ? ' xml:space="preserve"' : "");
+
+/** Type and content of a value: a formula's text and a typed one are kept in different ways. */
+function kept(value: CellValue, calculated: boolean, prefix: string): readonly [type: string, content: string] {
+  const v = (text: string): string => `<${prefix}v>${text}</${prefix}v>`;
+  if (value === null) return ["", ""];
+  if (typeof value === "number") return ["", v(String(value))];
+  if (typeof value === "boolean") return [' t="b"', v(value ? "1" : "0")];
+  if (calculated && errorCode.test(value)) return [' t="e"', v(value)];
+  if (calculated) return [' t="str"', v(escape(value))];
+  return [' t="inlineStr"', `<${prefix}is><${prefix}t${preserved(value)}>${escape(value)}</${prefix}t></${prefix}is>`];
+}
+
+const without = (attributesText: string, ...names: readonly string[]): string => names.reduce((text, name) => text.replace(new RegExp(`\\s${name}\\s*=\\s*(?:"[^"]*"|'[^']*')`), ""), attributesText);
+
+const areaText = ({ top, left, bottom, right }: Area): string => (top === bottom && left === right ? addressOf(top, left) : `${addressOf(top, left)}:${addressOf(bottom, right)}`);
+
+const withArea = (f: Element, area: Area, prefix: string): string => `<${prefix}f${without(f.tag, "ref")} ref="${areaText(area)}">${f.inner}</${prefix}f>`;
+
+/** The formula's element as it is to stand; "" for none. */
+function formulaText(f: Element | undefined, { formula, area }: CellChange, prefix: string): string {
+  if (formula === null) return "";
+  if (formula !== undefined) return `<${prefix}f>${escape(toFile(formula))}</${prefix}f>`;
+  if (f === undefined) return "";
+  return area === undefined ? f.whole : withArea(f, area, prefix);
+}
+
+/** A cell with its style and its place, and the new content. What is kept beside value and formula stays. */
+function changed(cell: Element | undefined, change: CellChange, prefix: string): string {
+  const f = cell === undefined ? undefined : firstElement(cell.inner, "f");
+  const formula = formulaText(f, change, prefix);
+  const [type, content] = kept(change.value, formula !== "", prefix);
+  const old = cell === undefined ? ` r="${addressOf(change.row, change.column)}"` : without(cell.tag, "t", "vm", ...(change.formula === undefined ? [] : ["cm"]));
+  const rest = cell === undefined ? "" : [...elements(cell.inner, "extLst")].map((e) => e.whole).join("");
+  const inner = formula + content + rest;
+  return inner === "" ? `<${prefix}c${old}/>` : `<${prefix}c${old}${type}>${inner}</${prefix}c>`;
+}
+
+const columnAt = (tag: string, next: number): number => {
+  const { r } = attributes(tag);
+  return r === undefined ? next : columnOf(r.replace(/[^A-Za-z]/g, ""));
+};
+
+/** The cells of one row with the changes in their places. */
+function changedRow(inner: string, changes: readonly CellChange[], prefix: string): string {
+  const waiting = [...changes].sort((a, b) => a.column - b.column);
+  let [out, from, next] = ["", 0, 0];
+  for (const cell of elements(inner, "c")) {
+    const column = columnAt(cell.tag, next);
+    next = column + 1;
+    out += inner.slice(from, cell.at);
+    from = cell.at + cell.whole.length;
+    while (waiting[0] !== undefined && waiting[0].column < column) out += changed(undefined, waiting.shift()!, prefix);
+    out += waiting[0]?.column === column ? changed(cell, waiting.shift()!, prefix) : cell.whole;
+  }
+  const tail = inner.slice(from);
+  return out + waiting.map((w) => changed(undefined, w, prefix)).join("") + tail;
+}
+
+/** Only what is written into needs a cell; a blank one is not made. */
+const isMade = ({ value, formula }: CellChange): boolean => value !== null || typeof formula === "string";
+
+const newRow = (row: number, changes: readonly CellChange[], prefix: string): string => {
+  const made = changes.filter(isMade);
+  return made.length === 0 ? "" : `<${prefix}row r="${row + 1}">${changedRow("", made, prefix)}</${prefix}row>`;
+};
+
+function changedRows(inner: string, byRow: Map<number, CellChange[]>, prefix: string): string {
+  const rows = [...byRow.keys()].sort((a, b) => a - b);
+  let [out, from, next] = ["", 0, 0];
+  for (const line of elements(inner, "row")) {
+    const row = Number(attributes(line.tag)["r"] ?? next + 1) - 1;
+    next = row + 1;
+    out += inner.slice(from, line.at);
+    from = line.at + line.whole.length;
+    while (rows[0] !== undefined && rows[0] < row) out += newRow(rows[0], byRow.get(rows.shift()!)!, prefix);
+    if (rows[0] !== row) out += line.whole;
+    else out += `<${prefix}row${without(line.tag, "spans")}>${changedRow(line.inner, byRow.get(rows.shift()!)!, prefix)}</${prefix}row>`;
+  }
+  return out + inner.slice(from) + rows.map((row) => newRow(row, byRow.get(row)!, prefix)).join("");
+}
+
+/** A sheet that grows says so, or some readers stop too early. */
+function grown(xml: string, changes: readonly CellChange[]): string {
+  return xml.replace(/(<(?:[\w.-]+:)?dimension\s[^>]*ref=")([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?"/, (_, start: string, left: string, top: string, right = left, bottom = top) => {
+    const made = changes.filter(isMade);
+    const columns = [columnOf(left), columnOf(right as string), ...made.map((c) => c.column)];
+    const rows = [Number(top), Number(bottom), ...made.map((c) => c.row + 1)];
+    const [l, r] = [columns.reduce((a, b) => Math.min(a, b)), columns.reduce((a, b) => Math.max(a, b))];
+    return `${start}${columnName(l)}${rows.reduce((a, b) => Math.min(a, b))}:${columnName(r)}${rows.reduce((a, b) => Math.max(a, b))}"`;
+  });
+}
+
+/** A sheet's part with some cells changed and nothing else. */
+export function patchSheet(xml: string, changes: readonly CellChange[]): string {
+  const data = firstElement(xml, "sheetData");
+  if (data === undefined) return xml;
+  const { prefix } = data;
+  const byRow = new Map<number, CellChange[]>();
+  for (const change of changes) byRow.set(change.row, [...(byRow.get(change.row) ?? []), change]);
+  const inner = changedRows(data.inner, byRow, prefix);
+  return grown(`${xml.slice(0, data.at)}<${prefix}sheetData${data.tag}>${inner}</${prefix}sheetData>${xml.slice(data.at + data.whole.length)}`, changes);
+}

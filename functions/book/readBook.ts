@@ -1,0 +1,110 @@
+import type { Book, BookCell, BookFormula, BookName, BookSheet, BookTable, CellValue } from "./book";
+import { areaOf, columnOf } from "./cellAddress";
+import { BookFault } from "./fault";
+import { fromFile } from "./formulaText";
+import type { Parts } from "./openParts";
+import { partText, relationsOf, type Relation } from "./partRelations";
+import { attributes, elements, firstElement, unescape } from "./xml";
+
+/** Measured with the engine; a sheet that claims more cells than this is refused. */
+const mostCells = 1_000_000;
+
+/** 8,192 characters as typed, a little more as written in XML. */
+const longestFormula = 20_000;
+
+/** The text of a string item: of all its runs, without the reading aids of East Asian text. */
+function textOf(xml: string): string {
+  const aids = [...elements(xml, "rPh")];
+  const runs = [...elements(xml, "t")].filter((t) => !aids.some((aid) => t.at > aid.at && t.at < aid.at + aid.whole.length));
+  return runs.map((t) => unescape(t.inner)).join("").replace(/_x([0-9A-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(parseInt(code, 16)));
+}
+
+function valueOf(type: string, raw: string | undefined, inner: string, strings: readonly string[]): CellValue {
+  if (type === "inlineStr") return textOf(inner);
+  if (raw === undefined) return null;
+  if (type === "s") return strings[Number(raw)] ?? "";
+  if (type === "str" || type === "e") return unescape(raw);
+  if (type === "b") return raw.trim() === "1" || raw.trim() === "true";
+  if (type === "d") throw new BookFault("keeps dates as text of the strict kind; save it as an ordinary .xlsx workbook first");
+  return raw.trim() === "" ? null : Number(raw);
+}
+
+function formulaOf(inner: string): BookFormula | undefined {
+  const f = firstElement(inner, "f");
+  if (f === undefined) return undefined;
+  const { t = "normal", si, ref } = attributes(f.tag);
+  const is = t === "shared" || t === "array" || t === "dataTable" ? t : "plain";
+  // Excel's own limit, and no text that is longer is worth the engine's time.
+  if (f.inner.length > longestFormula) throw new BookFault(`holds a formula of ${f.inner.length.toLocaleString("en")} characters; Excel takes 8,192`);
+  return { text: fromFile(unescape(f.inner)), is, shared: is === "shared" ? Number(si) : undefined, area: is === "array" && ref !== undefined ? areaOf(ref) : undefined };
+}
+
+/** The cells of a sheet's part. A writer may leave out addresses: then each follows the one before. */
+function cellsOf(xml: string, strings: readonly string[]): BookCell[] {
+  const cells: BookCell[] = [];
+  let row = -1;
+  for (const line of elements(xml, "row")) {
+    row = Number(attributes(line.tag)["r"] ?? row + 2) - 1;
+    let column = -1;
+    for (const { tag, inner } of elements(line.inner, "c")) {
+      const { r, t = "n" } = attributes(tag);
+      column = r === undefined ? column + 1 : columnOf(r.replace(/[^A-Za-z]/g, ""));
+      const formula = formulaOf(inner);
+      const value = valueOf(t, firstElement(inner, "v")?.inner, inner, strings);
+      if (value === null && formula === undefined) continue;
+      cells.push({ row, column, value, error: t === "e", formula });
+      if (cells.length > mostCells) throw new BookFault(`has a sheet of more than ${mostCells.toLocaleString("en")} cells; that is more than is read`);
+    }
+  }
+  return cells;
+}
+
+const ends = (relation: Relation, kind: string): boolean => relation.type.endsWith(`/${kind}`);
+
+function tablesOf(parts: Parts, sheet: string, part: string): BookTable[] {
+  return relationsOf(parts, part).filter((r) => ends(r, "table")).flatMap((r) => {
+    const xml = partText(parts, r.target);
+    const { displayName, name, ref = "", headerRowCount = "1", totalsRowCount = "0" } = attributes(firstElement(xml, "table")?.tag ?? "");
+    const area = areaOf(ref);
+    // A line break in a heading is _x000a_ in the part and a blank in a formula's words.
+    return area === undefined ? [] : [{ name: displayName ?? name ?? "", sheet, area, columns: [...elements(xml, "tableColumn")].map((c) => attributes(c.tag)["name"] ?? ""), headers: headerRowCount !== "0", totals: totalsRowCount !== "0" }];
+  });
+}
+
+function namesOf(workbook: string, sheets: readonly { readonly name: string }[]): BookName[] {
+  return [...elements(workbook, "definedName")].map(({ tag, inner }) => {
+    const { name = "", localSheetId } = attributes(tag);
+    return { name, refersTo: fromFile(unescape(inner)), sheet: localSheetId === undefined ? undefined : sheets[Number(localSheetId)]?.name };
+  });
+}
+
+/** The path of the workbook's own part. */
+export const workbookPart = (parts: Parts): string => {
+  const main = relationsOf(parts, "").find((r) => ends(r, "officeDocument"))?.target;
+  if (main === undefined || parts[main] === undefined) throw new BookFault("is damaged: it names no workbook inside");
+  return main;
+};
+
+function refuseForeign(workbook: string): void {
+  if (/\bdate1904\s*=\s*["'](?:1|true)/.test(workbook)) throw new BookFault("counts its dates from 1904; such a workbook is not recalculated");
+}
+
+/** What stands in the cells, names and tables of a workbook. Refuses what is no workbook, and what cannot be read rightly. */
+export function readBook(parts: Parts): Book {
+  const main = workbookPart(parts);
+  const workbook = partText(parts, main);
+  refuseForeign(workbook);
+  const relations = relationsOf(parts, main);
+  const shared = relations.find((r) => ends(r, "sharedStrings"));
+  const strings = shared === undefined ? [] : [...elements(partText(parts, shared.target), "si")].map((si) => textOf(si.inner));
+  const listed = [...elements(workbook, "sheet")].map(({ tag }) => {
+    const { name = "", state = "visible", "r:id": id, id: plainId } = attributes(tag);
+    return { name, state: state as BookSheet["state"], relation: relations.find((r) => r.id === (id ?? plainId)) };
+  });
+  const sheets = listed.filter((s) => s.relation !== undefined && ends(s.relation, "worksheet"));
+  if (sheets.length === 0) throw new BookFault("has no worksheet, only macro sheets or charts");
+  for (const { name, relation } of sheets) if (parts[relation!.target] === undefined) throw new BookFault(`is damaged: its sheet ${name} is missing`);
+  const read = sheets.map(({ name, state, relation }) => ({ name, state, part: relation!.target, cells: cellsOf(partText(parts, relation!.target), strings) }));
+  return { sheets: read, names: namesOf(workbook, listed), tables: read.flatMap((s) => tablesOf(parts, s.name, s.part)) };
+}
+

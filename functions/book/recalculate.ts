@@ -1,0 +1,113 @@
+import { CellValueType, type ICellData, type IObjectMatrixPrimitiveType, type IRange, type Nullable } from "@univerjs/core";
+import type { Book, BookCell, BookSheet, CellValue } from "./book";
+import { addressOf, type Area } from "./cellAddress";
+import { knows, startEngine } from "./engine";
+import { BookFault } from "./fault";
+import { beyond, formulasOf, type FormulaCell } from "./formulas";
+import { gridBook } from "./gridBook";
+
+/** A cell that is calculated: a formula's own, or one that it fills. */
+export interface Recalculated {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  /** As typed, with "="; empty for a cell that another cell's formula fills. */
+  readonly formula: string;
+  /** What the file keeps; null for nothing. */
+  readonly was: CellValue;
+  readonly is: CellValue;
+  /** Of one of our functions that refuses. */
+  readonly sentence: string;
+  /** What an array formula fills now; undefined for any other cell. */
+  readonly area: Area | undefined;
+}
+
+type Matrix<T> = IObjectMatrixPrimitiveType<T> | undefined;
+
+const at = <T>(matrix: Matrix<T>, row: number, column: number): T | undefined => matrix?.[row]?.[column];
+
+const valueIn = (data: Nullable<ICellData>): CellValue => {
+  const { v, t } = data || {};
+  return t === CellValueType.BOOLEAN && v != null ? Boolean(Number(v)) : (v ?? null);
+};
+
+/** The sentence stays on a cell that has recovered: it counts only while the value is an error. */
+const sentenceIn = ({ v, custom }: ICellData): string => (typeof v === "string" && v.startsWith("#") ? ((custom as { readonly sentence?: string } | undefined)?.sentence ?? "") : "");
+
+const unite = (a: Area | undefined, b: Area | undefined): Area | undefined => (a === undefined || b === undefined ? (a ?? b) : { top: a.top, left: a.left, bottom: Math.max(a.bottom, b.bottom), right: Math.max(a.right, b.right) });
+
+/** What the engine holds of one sheet. */
+interface Results {
+  readonly cells: Matrix<ICellData>;
+  readonly spilled: Matrix<Nullable<ICellData>>;
+  readonly areas: Matrix<IRange>;
+}
+
+/** The cells beside a formula's own that it fills, in the file or now. */
+function filledBy({ sheet, cell }: FormulaCell, area: Area, { spilled }: Results, kept: ReadonlyMap<string, BookCell>): Recalculated[] {
+  const filled: Recalculated[] = [];
+  for (let row = area.top; row <= area.bottom; row += 1) {
+    for (let column = area.left; column <= area.right; column += 1) {
+      if (row === cell.row && column === cell.column) continue;
+      filled.push({ sheet: sheet.name, row, column, formula: "", was: kept.get(addressOf(row, column))?.value ?? null, is: valueIn(at(spilled, row, column)), sentence: "", area: undefined });
+    }
+  }
+  return filled;
+}
+
+/** The cell of a formula and all that it fills. */
+function results(formula: FormulaCell, found: Results, kept: ReadonlyMap<string, BookCell>): Recalculated[] {
+  const { sheet, cell, typed } = formula;
+  const { row, column } = cell;
+  const range = at(found.areas, row, column);
+  const now = range === undefined ? undefined : { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
+  const data = at(found.cells, row, column) ?? {};
+  const area = cell.formula!.is === "array" ? (now ?? { top: row, left: column, bottom: row, right: column }) : undefined;
+  const own = { sheet: sheet.name, row, column, formula: `=${typed}`, was: cell.value, is: valueIn(data) ?? 0, sentence: sentenceIn(data), area };
+  const all = unite(cell.formula!.area, now);
+  return all === undefined ? [own] : [own, ...filledBy(formula, all, found, kept)];
+}
+
+function refuseUnknown(formulas: readonly FormulaCell[], book: Book): void {
+  const names = new Set(book.names.map((n) => n.name.toLowerCase()));
+  for (const formula of formulas) {
+    const why = beyond(formula, knows, names);
+    if (why !== undefined) throw new BookFault(`cannot be recalculated: ${formula.sheet.name}!${addressOf(formula.cell.row, formula.cell.column)} ${why}`);
+  }
+}
+
+/**
+ * Calculates every formula of a workbook with our functions and the engine's own.
+ * @throws BookFault a formula that cannot be calculated here
+ */
+export async function recalculate(book: Book, tell: (done: number, of: number) => void = () => undefined): Promise<readonly Recalculated[]> {
+  const formulas = formulasOf(book);
+  if (formulas.length === 0) return [];
+  refuseUnknown(formulas, book);
+  const engine = startEngine();
+  try {
+    const loaded = await engine.calculate(gridBook({ book, formulas, kept: new Set() }), tell);
+    const model = engine.model();
+    const resultsOf = (sheet: BookSheet): Results => {
+      const worksheet = loaded.getSheetByName(sheet.name)!;
+      const [unit, id] = [loaded.getId(), worksheet.getSheetId()];
+      return { cells: worksheet.getSheet().getSnapshot().cellData, spilled: model.getArrayFormulaCellData()[unit]?.[id], areas: model.getArrayFormulaRange()[unit]?.[id] };
+    };
+    return book.sheets.flatMap((sheet) => {
+      const found = resultsOf(sheet);
+      const kept = new Map(sheet.cells.map((c) => [addressOf(c.row, c.column), c]));
+      return formulas.filter((f) => f.sheet === sheet).flatMap((f) => results(f, found, kept));
+    });
+  } finally {
+    engine.stop();
+  }
+}
+
+/** Twelve digits of a double's fifteen to seventeen: other programs print fewer, and add up in another order. */
+const closeness = 1e-11;
+
+/** Two values that a person would call the same. */
+export function isSame(a: CellValue, b: CellValue): boolean {
+  if (typeof a === "number" && typeof b === "number") return Math.abs(a - b) <= closeness * Math.max(Math.abs(a), Math.abs(b)) || Math.abs(a - b) < 1e-13;
+  return (a ?? "") === (b ?? "");
+}
