@@ -34,7 +34,8 @@ const pane = {
   ...shared("pane"),
   target: ["web", "es2020"],
   entry: { pane: "./taskpane/main.ts", trusted: "./taskpane/trusted.ts" },
-  output: { path: here("dist"), filename: "[name].js" },
+  // The policy lets no text become the address of a script: the pane's own later part goes through a policy of its own.
+  output: { path: here("dist"), filename: "[name].js", trustedTypes: { policyName: "kerfsheet" } },
   optimization: { splitChunks: { cacheGroups: { default: false, defaultVendors: false, core: { name: "core", chunks: "all", enforce: true, test: (m) => /[\\/](src|functions|node_modules)[\\/]/.test(m.nameForCondition?.() ?? "") } } } },
   module: { rules: [ts("taskpane/tsconfig.json"), { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }] },
   plugins: [

@@ -17,10 +17,28 @@ export const shown = (place: Place, rows = 1, columns = 1): string => `${place.s
 /** "='Order lines'!$A$1:$C$42", for a defined name. */
 export const absolute = (place: Place, rows: number, columns: number): string => `${quoted(place.sheet)}!${block(place, rows, columns).replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`;
 
-/** The first of name, name_2, name_3 … that is not taken; names know no case. */
-export function freeName(wanted: string, taken: readonly string[]): string {
-  const used = new Set(taken.map((t) => t.toLowerCase()));
-  let name = wanted;
-  for (let i = 2; used.has(name.toLowerCase()); i += 1) name = `${wanted}_${i}`;
-  return name;
+/** The sheet that a reference names, if any, and the rest of it: 'Bill''s list'!A1. */
+export function splitReference(reference: string): { readonly sheet: string | undefined; readonly rest: string } {
+  const [, inQuotes, plain, rest] = /^(?:(?:'((?:[^']|'')+)'|([^'!]+))!)?(.+)$/s.exec(reference)!;
+  return { sheet: inQuotes?.replace(/''/g, "'") ?? plain, rest: rest! };
 }
+
+export const isCells = (reference: string): boolean => /^\$?[A-Z]{1,3}\$?\d/i.test(reference);
+
+/** The same reference with its sheet named; a defined name stays as it is. */
+export const onSheet = (reference: string, sheet: string): string => (isCells(reference) ? `${quoted(sheet)}!${reference}` : reference);
+
+/** The first of name, name_2, name_3 … that is not taken; names know no case. */
+export function freeName(wanted: string, taken: readonly string[], ending = (i: number): string => (i === 1 ? "" : `_${i}`)): string {
+  const used = new Set(taken.map((t) => t.toLowerCase()));
+  for (let i = 1; ; i += 1) {
+    const name = wanted.slice(0, mostName - ending(i).length).replace(/[\uD800-\uDBFF]$/, "") + ending(i);
+    if (!used.has(name.toLowerCase())) return name;
+  }
+}
+
+/** A sheet's name may have this many characters; a defined name more. */
+const mostName = 31;
+
+/** "Quote values", "Quote values 2" … */
+export const valuesName = (sheet: string, taken: readonly string[]): string => freeName(sheet, taken, (i) => ` values${i === 1 ? "" : ` ${i}`}`);

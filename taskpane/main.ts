@@ -1,18 +1,23 @@
 import "./pane.css";
 import type { Units } from "../src/quantities";
+import { isError } from "./cellErrors";
 import { element } from "./element";
-import { explain } from "./explain";
 import { functionsView } from "./functionsView";
 import { findSheet } from "./link";
 import { materialView } from "./materialView";
+import type * as Part from "./more";
 import { refusals } from "./refusals";
-import { sectionView } from "./sectionView";
 import { shopView } from "./shopView";
 import { firstState, Store, type Link } from "./store";
-import { tabs } from "./tabs";
+import { tabs, type Tab } from "./tabs";
 import { targetLine } from "./targetLine";
 
 const store = new Store(firstState);
+
+type More = typeof Part;
+
+/** What not every visit needs comes when it is asked for. */
+const more = (): Promise<More> => import(/* webpackChunkName: "more" */ "./more");
 
 /** Reads where the user is, again whenever that changes; the newest answer counts. */
 function follow(link: Link): void {
@@ -27,7 +32,7 @@ function follow(link: Link): void {
       const selection = await link.sheet.selected();
       if (mine !== turn) return;
       store.set({ selection, reason: "", trouble: "" });
-      const reason = await explain(selection, link.sheet);
+      const reason = isError(selection.value) ? await more().then(({ explain }) => explain(selection, link.sheet), () => "") : "";
       if (mine === turn) store.set({ reason });
     } catch (problem) {
       if (mine === turn) store.set({ selection: undefined, trouble: problem instanceof Error ? problem.message : refusals.noCell });
@@ -50,11 +55,21 @@ function unitsChoice(): HTMLElement {
   return element("fieldset", { class: "units" }, element("legend", {}, "Units"), radio("inch"), radio("metric"));
 }
 
+/** A tab whose content is loaded when it is first shown. */
+function later(id: string, label: string, view: (part: More) => (store: Store) => HTMLElement): Tab {
+  const panel = element("div");
+  const open = (): void => {
+    if (panel.childElementCount === 0) more().then((part) => { panel.replaceChildren(view(part)(store)); }, () => { panel.textContent = refusals.notLoaded; });
+  };
+  return { id, label, panel, open };
+}
+
 const { node } = tabs([
   { id: "material", label: "Material", panel: materialView(store) },
-  { id: "section", label: "Section", panel: sectionView(store) },
+  later("section", "Section", (part) => part.sectionView),
   { id: "functions", label: "Functions", panel: functionsView(store) },
   { id: "shop", label: "Shop", panel: shopView(store) },
+  later("workbook", "Workbook", (part) => part.workbookView),
 ]);
 
 document.getElementById("pane")?.append(unitsChoice(), targetLine(store), node);

@@ -10,7 +10,45 @@ export interface Sheet {
   readonly write: (order: Order) => Promise<Outcome>;
   /** Puts back what the last order wrote over. */
   readonly undo: () => Promise<Outcome>;
+  /** The workbook's sheets in their order; rejects with a plain sentence, as the next two do. */
+  readonly sheets: () => Promise<readonly Tab[]>;
+  /** Some of a sheet's used rows, from this one on. */
+  readonly block: (sheet: string, from: number) => Promise<Block>;
+  /** Selects a cell. */
+  readonly go: (place: Place) => Promise<void>;
+  /** Makes a new sheet with the values of this one, which itself is only read. */
+  readonly copyValues: (sheet: string) => Promise<Copied>;
 }
+
+export interface Tab {
+  readonly name: string;
+  readonly hidden: boolean;
+}
+
+/** Rows of a sheet's used range, as they are typed and as they show. */
+export interface Block {
+  readonly row: number;
+  readonly column: number;
+  readonly formulas: readonly (readonly Value[])[];
+  readonly values: readonly (readonly Value[])[];
+  /** Cells in error that another cell's formula spills into. */
+  readonly spills: readonly Spill[];
+  /** The row to read on from; undefined where nothing is left. */
+  readonly next: number | undefined;
+}
+
+/** A cell, the formula that spills into it, and how far it lies from the formula's own cell. */
+export interface Spill {
+  readonly row: number;
+  readonly column: number;
+  readonly offset: readonly [rows: number, columns: number];
+  readonly formula: string;
+}
+
+export type Copied =
+  /** `errors` is how many of its cells hold an error, `unseen` how many cells of hidden rows and columns were left out. */
+  | { readonly did: "copied"; readonly name: string; readonly errors: number; readonly unseen: number }
+  | { readonly did: "refused"; readonly why: string };
 
 export type Value = string | number | boolean;
 

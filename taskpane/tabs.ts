@@ -4,6 +4,8 @@ export interface Tab {
   readonly id: string;
   readonly label: string;
   readonly panel: HTMLElement;
+  /** Called whenever it is shown. */
+  readonly open?: () => void;
 }
 
 /** Tabs after the ARIA pattern: one stop for the Tab key, arrows, Home and End between them, shown at once. */
@@ -16,6 +18,7 @@ export function tabs(all: readonly Tab[]): { readonly node: HTMLElement; readonl
       heads[i]!.setAttribute("aria-selected", String(on));
       heads[i]!.tabIndex = on ? 0 : -1;
       panels[i]!.hidden = !on;
+      if (on) tab.open?.();
     });
   };
   const list = element("div", { role: "tablist", class: "tabs", "aria-label": "Parts of the pane" }, ...heads);

@@ -1,8 +1,8 @@
 import { CellValueType, type ICellData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { a1, absolute, freeName } from "../address";
+import { a1, absolute, freeName, isCells, splitReference } from "../address";
 import { refusals } from "../refusals";
-import type { Content, Order, Outcome, Selection, Sheet, Value } from "../sheet";
+import type { Block, Content, Order, Outcome, Place, Selection, Sheet, Value } from "../sheet";
 
 const above = 60;
 const across = 40;
@@ -41,15 +41,38 @@ function selectedIn(book: Book): Promise<Selection> {
   return Promise.resolve({ ...place, value: valueOf(sheet.getRange(row, column).getValue()), formula: sheet.getRange(row, column).getFormula(), around: { top, values: values.map((line) => line.map(valueOf)) } });
 }
 
-function readIn(book: Book, references: readonly string[]): ReturnType<Sheet["read"]> {
-  return Promise.resolve(
+/** Rejects with what was thrown, as Excel's side does. */
+const later = <T>(act: () => T): Promise<T> => new Promise((done) => { done(act()); });
+
+function sheetOf(book: Book, name: string): NonNullable<ReturnType<Book["getSheetByName"]>> {
+  const sheet = book.getSheetByName(name);
+  if (sheet === null) throw new Error(refusals.gone(name));
+  return sheet;
+}
+
+const readIn = (book: Book, references: readonly string[]): ReturnType<Sheet["read"]> =>
+  later(() =>
     references.map((reference) => {
-      const name = book.getDefinedName(reference);
-      const range = name === null ? book.getActiveSheet().getRange(reference) : book.getActiveSheet().getRange(name.getFormulaOrRefString());
-      return range.getValues().map((line) => line.map(valueOf));
+      const { sheet, rest } = splitReference(isCells(reference) ? reference : (book.getDefinedName(reference)?.getFormulaOrRefString() ?? reference));
+      const on = sheet === undefined ? book.getActiveSheet() : sheetOf(book, sheet);
+      return on.getRange(rest.replace(/\$/g, "")).getValues().map((line) => line.map(valueOf));
     }),
   );
+
+/** The whole of a sheet at once: the grid holds it in this page anyway. It does not say what spills into a cell. */
+function blockIn(book: Book, name: string, from: number): Block {
+  const sheet = sheetOf(book, name);
+  const cells = sheet.getRange(from, 0, sheet.getLastRow() + 1 - from, sheet.getLastColumn() + 1);
+  const formulas = cells.getFormulas();
+  const values = cells.getValues().map((line) => line.map(valueOf));
+  return { row: from, column: 0, formulas: values.map((line, r) => line.map((v, c) => formulas[r]?.[c] || v)), values, spills: [], next: undefined };
 }
+
+const goIn = (book: Book, { sheet, row, column }: Place): void => {
+  const target = sheetOf(book, sheet);
+  book.setActiveSheet(target);
+  target.getRange(row, column).activate();
+};
 
 /** The grid of the try-it page as the pane knows a sheet. `listeners` are told when the selection may have moved. */
 export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
@@ -76,5 +99,15 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
     last = undefined;
     return Promise.resolve({ did: "written" });
   };
-  return { selected: () => selectedIn(book()), read: (references) => readIn(book(), references), write, undo, onSelect: (tell) => { listeners.add(tell); return Promise.resolve(); } };
+  return {
+    selected: () => selectedIn(book()),
+    read: (references) => readIn(book(), references),
+    write,
+    undo,
+    onSelect: (tell) => { listeners.add(tell); return Promise.resolve(); },
+    sheets: () => later(() => book().getSheets().map((s) => ({ name: s.getSheetName(), hidden: s.isSheetHidden() }))),
+    block: (sheet, from) => later(() => blockIn(book(), sheet, from)),
+    go: (place) => later(() => { goIn(book(), place); for (const tell of listeners) tell(); }),
+    copyValues: () => Promise.resolve({ did: "refused", why: refusals.excelOnly }),
+  };
 }

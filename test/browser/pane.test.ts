@@ -115,6 +115,20 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
     await page.close();
   });
 
+  it("says that a part did not load, and loads it the next time", async () => {
+    const { page, seen } = await openPane(opened.browser, opened.origin, "missing");
+    await page.route("**/more.js", (route) => route.abort());
+    await page.locator("#tab-workbook").click();
+    await expect.poll(() => page.textContent("#panel-workbook")).toMatch(/did not load/);
+    expect(await page.locator("#tab-material").isEnabled()).toBe(true);
+    await page.unroute("**/more.js");
+    await page.locator("#tab-material").click();
+    await page.locator("#tab-workbook").click();
+    await expect.poll(() => page.locator("#panel-workbook h2").textContent()).toBe("Workbook");
+    expect(seen.violations).toEqual([]);
+    await page.close();
+  });
+
   it("lets office.js load its own parts and nothing else become code", async () => {
     const { page } = await openPane(opened.browser, opened.origin, "fake");
     const refused = await page.evaluate(() => ["https://appsforoffice.microsoft.com.example/x.js", "http://appsforoffice.microsoft.com/x.js", "//appsforoffice.microsoft.com/x.js", "x.js", "data:text/javascript,1", "https://appsforoffice.microsoft.com/lib/x.js"].map((address) => {
@@ -255,7 +269,7 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
       await tabTo(page, "#units-inch");
       await press(page, "ArrowRight");
       await tabTo(page, "#tab-functions");
-      await press(page, "End");
+      await press(page, "ArrowRight");
       await select({ row: 60, column: 0 });
       await tabTo(page, "#panel-shop .main");
       await press(page, "Enter");
@@ -288,6 +302,56 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
       await expect.poll(() => page.locator(".sample >> visible=true").first().textContent()).toMatch(/^=SAW\.CUTRATE\("7""&HYPERLINK\(""x""\)&""",/);
     });
 
+    it("lists the cells that use it and those in error, with nothing read unasked, and goes to one", async () => {
+      await page.evaluate(() => {
+        fakeBook.refuse = undefined;
+        for (let r = 0; r < 30; r += 1) fakeBook.set("Sheet1", 100 + r, 4, { formula: '=SAW.AREA("roud 7")', value: "#VALUE!" });
+        fakeBook.set("Sheet1", 130, 4, { formula: "=ROUND(SAW.AREA(A5),1)", value: "#NAME?" });
+        fakeBook.select({ row: 0, column: 12 });
+      });
+      await tabTo(page, "[role=tab][tabindex='0']");
+      await press(page, "End");
+      await page.waitForSelector("#panel-workbook h2");
+      const before = await page.evaluate(() => fakeBook.syncs);
+      await page.waitForTimeout(100);
+      expect(await page.evaluate(() => fakeBook.syncs)).toBe(before);
+      await tabTo(page, "#panel-workbook .main");
+      await press(page, "Enter");
+      const status = page.locator("#panel-workbook [role=status]").first();
+      await expect.poll(() => status.textContent()).toMatch(/^\d+ cells use Kerfsheet, 31 in error\.$/);
+      expect(await page.locator("#panel-workbook .list li").first().textContent()).toMatch(/^30 cells: .*did you mean "round".*and 10 more cells$/);
+      expect(await page.textContent("#panel-workbook table")).toMatch(/SAW\.AREA3[12] cells/);
+      expect(await faults(page)).toEqual([]);
+      expect(await smallTargets(page)).toEqual([]);
+      await tabTo(page, "#panel-workbook .recents button");
+      await press(page, "Enter");
+      await expect.poll(() => page.textContent("#target")).toMatch(/^Selected: Sheet1!E101, #VALUE!: .*did you mean "round"/);
+    });
+
+    it("copies the sheets that are ticked, as values, and says what was made and what not", async () => {
+      await page.evaluate(() => { fakeBook.sheets.set("Costs", { ...fakeBook.sheets.get("Sheet1")!, cells: new Map(), hidden: true }); });
+      await page.locator("#panel-workbook button >> text=Choose sheets").focus();
+      await press(page, "Enter");
+      await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("sheet-0");
+      expect(await page.locator(".sheets label").allTextContents()).toEqual(["Sheet1", "Costs (hidden)"]);
+      const copy = page.locator("#panel-workbook button >> text=Copy as values");
+      const status = page.locator("#panel-workbook .sheets ~ [role=status]");
+      await copy.focus();
+      await press(page, "Enter");
+      await expect.poll(() => status.textContent()).toMatch(/^No sheet is chosen/);
+      await page.locator("#sheet-0").focus();
+      await press(page, "Space", "Tab", "Space");
+      await page.evaluate(() => { fakeBook.written.clear(); });
+      await copy.focus();
+      await press(page, "Enter");
+      await expect.poll(() => status.textContent()).toBe("1 sheet made.");
+      expect(await page.textContent(".sheets ~ .quiet")).toMatch(/^Not carried over: .*This workbook still holds all its other sheets/);
+      expect(await page.locator(".sheets ~ ul li").allTextContents()).toEqual(["Sheet1 is copied to Sheet1 values. Cells of it in error: 31.", expect.stringMatching(/^Costs was not copied, .*No cell of it shows anything/)]);
+      expect(await page.evaluate(() => [[...fakeBook.sheets.keys()], [...fakeBook.written]])).toEqual([["Sheet1", "Costs", "Sheet1 values"], ["Sheet1 values"]]);
+      expect(await faults(page)).toEqual([]);
+      expect(await smallTargets(page)).toEqual([]);
+    });
+
     it("has broken no policy, asked no other machine and thrown nothing in all of this", () => {
       expect(seen.violations).toEqual([]);
       expect(seen.errors).toEqual([]);
@@ -298,6 +362,6 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
 
 describe("the built pane", () => {
   it("makes no HTML from text and evaluates nothing", () => {
-    for (const file of ["pane.js", "core.js", "trusted.js", "functions.js"]) expect(readFileSync(`dist/${file}`, "utf8"), file).not.toMatch(/\.innerHTML|\.outerHTML|insertAdjacentHTML|document\.write|\beval\(|\bnew Function\b|localStorage|sessionStorage|document\.cookie|indexedDB/);
+    for (const file of ["pane.js", "more.js", "core.js", "trusted.js", "functions.js"]) expect(readFileSync(`dist/${file}`, "utf8"), file).not.toMatch(/\.innerHTML|\.outerHTML|insertAdjacentHTML|document\.write|\beval\(|\bnew Function\b|localStorage|sessionStorage|document\.cookie|indexedDB/);
   });
 });

@@ -104,6 +104,25 @@ describe.runIf(browserPath !== undefined)("the pane beside the grid", () => {
     await expect.poll(() => pane.locator("#target").textContent()).toMatch(/AB101, #VALUE!: .*did you mean "round"/);
   });
 
+  it("lists the cells of all sheets that use it, with the two answers that do not exist, and goes to a cell of another sheet", async () => {
+    await pane.locator("#tab-workbook").click();
+    await pane.locator("#panel-workbook .main").first().click();
+    await expect.poll(() => pane.locator("#panel-workbook [role=status]").first().textContent(), { timeout: 20_000 }).toMatch(/^\d+ cells use Kerfsheet, \d+ in error\.$/);
+    const here = (await pane.locator("#target").textContent())!;
+    const places = pane.locator("#panel-workbook .recents button");
+    const other = (await places.allTextContents()).find((p) => !here.includes(p.split("!")[0]!))!;
+    expect(other).toMatch(/^.+![A-Z]+\d+$/);
+    await pane.locator("#panel-workbook .recents button", { hasText: other }).first().click();
+    await expect.poll(() => pane.locator("#target").textContent()).toContain(`Selected: ${other}, #`);
+  });
+
+  it("says that copying a sheet works in Excel only", async () => {
+    await pane.locator("text=Choose sheets").click();
+    await pane.locator("#sheet-0").check();
+    await pane.locator("text=Copy as values").click();
+    await expect.poll(() => pane.locator(".sheets ~ ul li").textContent()).toMatch(/works in Excel only/);
+  });
+
   it("asks nothing of any other machine, and breaks no policy", () => {
     expect([...new Set(seen.requests.map((r) => new URL(r).origin))]).toEqual([opened.origin]);
     expect(seen.problems).toEqual([]);

@@ -85,9 +85,10 @@ export const find = async (page: Page, grade: string): Promise<void> => {
   await press(page, "ArrowDown", "Enter");
 };
 
-const openTab = async (page: Page, steps: number): Promise<void> => {
+export const openTab = async (page: Page, steps: number): Promise<void> => {
   await tabTo(page, "#tab-material");
   for (let i = 0; i < steps; i += 1) await press(page, "ArrowRight");
+  await page.waitForSelector("[role=tabpanel]:not([hidden]) h2"); // some tabs are loaded when they are first shown
 };
 
 export const replaceText = async (page: Page, selector: string, text: string): Promise<void> => {
@@ -110,4 +111,5 @@ export const states: Readonly<Record<string, Steps>> = {
   "no function": async (page) => { await openTab(page, 2); await tabTo(page, "#ask"); await type(page, "xyzzy"); },
   "one function": async (page) => { await openTab(page, 2); await tabTo(page, "#ask"); await type(page, "what limits the cut"); await tabTo(page, ".list .name"); await press(page, "Enter"); },
   shop: async (page) => { await openTab(page, 3); await tabTo(page, "#panel-shop summary"); await press(page, "Enter"); },
+  workbook: async (page) => { await openTab(page, 4); },
 };

@@ -4,7 +4,7 @@ import { explain } from "../../taskpane/explain";
 import { excelSheet } from "../../taskpane/office";
 import { refusals } from "../../taskpane/refusals";
 import type { Contents, Order, Sheet } from "../../taskpane/sheet";
-import { FakeBook, installFake } from "./fakeExcel";
+import { FakeBook, installFake, newSheet } from "./fakeExcel";
 import { hostileTexts } from "./injection";
 
 /** The pane's side of Excel against a fake of the calls it makes; what Excel itself does is on the manual sheet. */
@@ -54,6 +54,7 @@ describe("why a cell holds an error", () => {
   beforeEach(() => {
     for (const [c, text] of ["roud 7", "17-4PH", "bi-metal"].entries()) book.put("Sheet1", 6, c, text);
     book.names.set("Shop", "='Sheet1'!$A$20:$B$21");
+    book.set("Sheet1", 8, 0, { formula: "=NA()", value: "#N/A" });
     for (const [r, row] of [["Units", "inch"], ["Hourly cots", 70]].entries()) row.forEach((v, c) => book.put("Sheet1", 19 + r, c, v));
   });
 
@@ -64,15 +65,37 @@ describe("why a cell holds an error", () => {
     ['=SAW.CUTRATE("round 7",B7,C7,,Shop)', /Hourly cots/],
     ["=SAW.AREA(Z99)", /section is empty or 0/],
     ["=SAW.AREA(LOWER(A7))", /formula of its own/],
+    ["=SAW.AREA(A:A)", /whole column/],
+    ["=_xldudf_SAW_AREA(A7)", /did you mean "round"/],
+    ["=saw.area(A7)", /did you mean "round"/],
+    ["=ROUND(SAW.AREA(A7),1)", /^SAW\.AREA in it: .*did you mean "round"/],
+    ["=SAW.CUTTIME(A7,SAW.CUTRATE(A7,B7,C7))", /^SAW\.CUTRATE in it: .*did you mean "round"/],
+    ['=SAW.AREA("round 7")/0', /rest of the formula/],
+    ['=SAW.AREA("round 7")', /the cell is out of date/],
+    ["=SAW.AREA(#REF!)", /has been deleted/],
+    ["=SAW.NOSUCH(A7)", /no function NOSUCH/],
+    ["=SAW.AREA(A9)", /#N\/A comes from a cell that it reads/],
   ])("%s", async (formula, says) => { expect(await why(formula)).toMatch(says); });
 
-  it("says nothing of a cell that is right, of another formula, or where the cells cannot be read", async () => {
+  it.each([["#NAME?", /Once the add-in is there, enter the cell again/], ["#SPILL!", /do not fit/], ["#BUSY!", /still waits/], ["#GETTING_DATA", /still waits/]])("of Excel's own %s", async (value, says) => {
+    expect(await why('=SAW.AREA("round 7")', value)).toMatch(says);
+  });
+
+  it("reads the cells of the formula's own sheet, wherever the user is, and the spilled cell that is meant", async () => {
+    book.sheets.set("Bill's list", newSheet());
+    for (const [r, text] of ["round 1", "roud 2", "round 3"].entries()) book.put("Bill's list", r, 0, text);
+    const at = { formula: "=SAW.AREA(A1:A3)", value: "#VALUE!", sheet: "Bill's list" };
+    expect(await explain({ ...at, offset: [1, 0] }, sheet)).toMatch(/did you mean "round"/);
+    expect(await explain({ ...at, offset: [2, 0] }, sheet)).toMatch(/out of date/);
+  });
+
+  it("says nothing of a cell that is right, or of another formula; and plainly when the cells cannot be read", async () => {
     expect(await why("=SAW.AREA(A7)", "38.5")).toBe("");
     expect(await why("=SUM(A7)")).toBe("");
     book.refuse = undefined;
     const at = { ...(await sheet.selected()), formula: "=SAW.AREA(A7)", value: "#VALUE!" };
     book.refuse = { call: "getRange", code: "ItemNotFound" };
-    expect(await explain(at, sheet)).toBe("");
+    expect(await explain(at, sheet)).toMatch(/not read here/);
   });
 
   it("reads with one sync", async () => {
