@@ -1,5 +1,5 @@
 import "./page.css";
-import { demoBook } from "./demo/book";
+import { demoBook } from "../../functions/book/samples/books";
 import { bridge } from "../sheet";
 import { makeGrid } from "./grid";
 import { gridSheet } from "./gridSheet";

@@ -2,11 +2,11 @@ import { call } from "../../functions/bind";
 import { catalogue } from "../../functions/catalogue";
 import type { Cell, Range } from "../../functions/cell";
 import { Memo } from "../../functions/memo";
-import type { DemoSheet } from "../../taskpane/tryit/demo/sheet";
+import type { SampleSheet } from "../../functions/book/samples/sheet";
 
 /**
- * Calculates the demo sheets without any spreadsheet: our functions through bind, the few plain formulas as arithmetic.
- * It reads only what the demo writes: calls of ours with references and literals, sums and products of cells.
+ * Calculates the sample sheets without any spreadsheet: our functions through bind, the few plain formulas as arithmetic.
+ * It reads only what the samples write: calls of ours with references, names and literals, and Excel's few functions below.
  */
 export type Sheets = ReadonlyMap<string, ReadonlyMap<string, Cell>>;
 
@@ -23,8 +23,26 @@ const splitArguments = (text: string): string[] => {
   return parts.map((p) => p.trim());
 };
 
-export function evaluate(book: readonly DemoSheet[]): Sheets {
+const numbers = (ranges: readonly Range[]): number[] => ranges.flat(2).filter((c): c is number => typeof c === "number");
+const native = {
+  SUM: (...ranges: Range[]) => numbers(ranges).reduce((a, b) => a + b, 0),
+  COUNT: (...ranges: Range[]) => numbers(ranges).length,
+  SUMPRODUCT: (a: Range, b: Range) => a.reduce((sum, row, r) => sum + row.reduce<number>((s, cell, c) => s + Number(cell) * Number(b[r]![c]), 0), 0),
+  ABS: (x: number) => Math.abs(x),
+  IF: (condition: unknown, yes: Cell, no: Cell) => (condition ? yes : no),
+};
+
+/** A plain formula as JavaScript: a cell is its value, an area its cells. */
+function arithmetic(formula: string, rangeOf: (reference: string) => Range): Cell {
+  const reference = /(?:[A-Z][a-z]+!)?\$?[A-Z]\$?\d+(?::\$?[A-Z]\$?\d+)?/g;
+  const code = formula.split(/("[^"]*")/).map((part, i) => (i % 2 === 1 ? part : part.replace(reference, (at) => `${at.includes(":") ? "area" : "cell"}(${JSON.stringify(at)})`).replace(/&/g, "+")));
+  const cell = (at: string): Cell => rangeOf(at)[0]![0]!;
+  return new Function("area", "cell", ...Object.keys(native), `return (${code.join("")});`)(rangeOf, cell, ...Object.values(native)) as Cell;
+}
+
+export function evaluate(book: readonly SampleSheet[]): Sheets {
   const memo = new Memo();
+  const names = new Map(book.flatMap((s) => Object.entries(s.names ?? {}).map(([name, area]) => [name, `${s.name}!${area}`] as const)));
   const raw = new Map(book.map((s) => [s.name, new Map(s.rows.flatMap((row, r) => row.cells.map((cell, c) => [address(r, c), cell] as const)))]));
   const done = new Map(book.map((s) => [s.name, new Map<string, Cell>()]));
 
@@ -47,14 +65,13 @@ export function evaluate(book: readonly DemoSheet[]): Sheets {
   const argument = (sheet: string, text: string): Range | null => {
     if (text === "") return null;
     if (text.startsWith('"')) return [[text.slice(1, -1).replace(/""/g, '"')]];
-    return /^-?[\d.]+$/.test(text) ? [[Number(text)]] : rangeOf(sheet, text);
+    return /^-?[\d.]+$/.test(text) ? [[Number(text)]] : rangeOf(sheet, names.get(text) ?? text);
   };
   const calculate = (sheet: string, at: string, formula: string): void => {
     const known = done.get(sheet)!;
     const ours = /^=SAW\.([A-Z]+)\((.*)\)$/s.exec(formula);
     if (ours === null) {
-      const arithmetic = formula.slice(1).replace(/\$?([A-Z])\$?(\d+)/g, (_, c: string, r: string) => String(cellAt(sheet, `${c}${r}`)));
-      known.set(at, Number(new Function(`return (${arithmetic});`)()));
+      known.set(at, arithmetic(formula.slice(1), (reference) => rangeOf(sheet, reference)));
       return;
     }
     const entry = catalogue.find((e) => e.name === ours[1])!;

@@ -1,7 +1,7 @@
-import { head, invented, plain, type DemoCell, type DemoSheet } from "./sheet";
+import { head, invented, plain, type SampleCell, type SampleSheet } from "./sheet";
 
 /** One saw of the invented service centre. */
-const values: readonly (readonly [label: string, value: DemoCell, comment: string])[] = [
+const values: readonly (readonly [label: string, value: SampleCell, comment: string])[] = [
   ["Units", "inch", "of the numbers below"],
   ["Hourly cost", 72, "saw and operator"],
   ["Set-up minutes", 10, "per order line"],
@@ -31,15 +31,25 @@ const values: readonly (readonly [label: string, value: DemoCell, comment: strin
   ["Useful remnant", 24, "in"],
 ];
 const start = 5;
+const end = start + values.length - 1;
 
-/** The block's range, as formulas on the other sheets name it. */
-export const shopBlock = `Shop!$A$${start}:$C$${start + values.length - 1}`;
+/** The block's name, as formulas on the other sheets take it. */
+export const shopBlock = "Shop";
 
 /** The cell beside a label. */
 export const shopCell = (label: string): string => `Shop!$B$${start + values.findIndex(([l]) => l === label)}`;
 
-export const shop: DemoSheet = {
+export const shop: SampleSheet = {
   name: "Shop",
-  widths: [260, 90, 150],
+  widths: [260, 110, 150],
   rows: [...invented("The shop block"), head("label", "value", "comment"), ...values.map((row) => plain(...row))],
+  frozen: { rows: start - 1, columns: 0 },
+  inputs: [`B${start}:B${end}`],
+  names: { [shopBlock]: `A${start}:C${end}` },
+  tables: [{ name: "ShopBlock", area: `A${start - 1}:C${end}` }],
+  lists: [
+    { area: `B${start}`, words: ["inch", "metric"] },
+    { area: shopCell("Coolant").replace(/Shop!|\$/g, ""), words: ["flood", "mist", "dry"] },
+  ],
+  print: { area: `A1:H${end}`, pages: "one", turned: false },
 };
