@@ -6,8 +6,8 @@ const stored = (name: string): string => name.replace(/\./g, "_").toUpperCase();
 const typedNames = new Map(catalogue.map((entry) => [stored(`SAW.${entry.name}`), `SAW.${entry.name}`]));
 
 /** Newer functions of Excel are marked in the file; these prefixes mean nothing to a person or to the grid. */
-const marks = /_xlfn\.(?:_xlws\.)?|_xlpm\./g;
-const ours = /(?:\[\d+\]!)?_(?:xldudf|xll)[_.]([A-Za-z0-9_.]+)(?=\s*\()/g;
+const marks = /_xlfn\.(?:_xlws\.)?|_xlpm\./gi;
+const ours = /(?:\[\d+\]!)?_(?:xldudf|xll)[_.]([A-Za-z0-9_.]+)(?=\s*\()/gi;
 const called = /(?<![A-Za-z0-9_.!])(SAW\.[A-Za-z0-9_.]+)(?=\s*\()/gi;
 
 /** Text in quotes, and names of sheets and columns in quotes or brackets, are not looked into. */

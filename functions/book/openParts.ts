@@ -1,9 +1,8 @@
 import { unzipSync } from "fflate";
 import { BookFault } from "./fault";
+import { partText, workbookPart, type Parts } from "./parts";
+import { attributes, elements } from "./xml";
 import { crc32, zipDirectory, type ZipEntry } from "./zipDirectory";
-
-/** The parts of a workbook's zip by their path. */
-export type Parts = Readonly<Record<string, Uint8Array>>;
 
 /** Measured: a file of these sizes is read and recalculated on an ordinary computer; what is larger is refused, not guessed at. */
 export const largest = { file: 30e6, unpacked: 150e6, parts: 4000 };
@@ -46,7 +45,21 @@ function refuseEntities(parts: Parts): void {
   }
 }
 
-const text = (bytes: Uint8Array | undefined): string => (bytes === undefined ? "" : new TextDecoder().decode(bytes));
+/** What a part is, by the zip's own list of types: named itself, or by its ending. */
+function typeOf(parts: Parts, path: string): string {
+  const types = partText(parts, "[Content_Types].xml");
+  const named = [...elements(types, "Override")].map((e) => attributes(e.tag)).find((a) => a["PartName"]?.toLowerCase() === `/${path.toLowerCase()}`);
+  const byEnding = [...elements(types, "Default")].map((e) => attributes(e.tag)).find((a) => path.toLowerCase().endsWith(`.${a["Extension"]?.toLowerCase() ?? ""}`));
+  return (named ?? byEnding)?.["ContentType"] ?? "";
+}
+
+function refuseKind(parts: Parts): void {
+  if (parts["[Content_Types].xml"] === undefined) throw new BookFault("is a zip, but not an .xlsx workbook");
+  const type = typeOf(parts, workbookPart(parts));
+  if (/sheet\.binary/i.test(type)) throw new BookFault("is a binary workbook (.xlsb): save it as .xlsx first");
+  if (/macroEnabled/i.test(type) || Object.keys(parts).some((name) => /vbaProject\.bin$/i.test(name))) throw new BookFault("holds macros: save it as .xlsx, without them, first");
+  if (!/spreadsheetml\.(?:sheet|template)\.main/i.test(type)) throw new BookFault("is not a workbook, but another kind of document");
+}
 
 /** Unpacks an .xlsx file, whole and unchanged, or says in one line why not. Nothing of it is ever run or fetched. */
 export function openParts(bytes: Uint8Array): Parts {
@@ -59,10 +72,6 @@ export function openParts(bytes: Uint8Array): Parts {
     if (part === undefined || crc32(part) !== check) throw new BookFault(`is damaged: its part ${name} has changed since it was written`);
   }
   refuseEntities(parts);
-  const types = text(parts["[Content_Types].xml"]);
-  if (types === "") throw new BookFault("is a zip, but not an .xlsx workbook");
-  if (/macroEnabled|vbaProject/i.test(types) || Object.keys(parts).some((name) => /vbaProject\.bin$/i.test(name))) throw new BookFault("holds macros: save it as .xlsx, without them, first");
-  if (/sheet\.binary/i.test(types)) throw new BookFault("is a binary workbook (.xlsb): save it as .xlsx first");
-  if (!/spreadsheetml\.(?:sheet|template)\.main/i.test(types)) throw new BookFault("is not a workbook: another kind of document");
+  refuseKind(parts);
   return parts;
 }

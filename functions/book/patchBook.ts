@@ -1,8 +1,6 @@
 import { zipSync } from "fflate";
-import type { Parts } from "./openParts";
-import { partText, relationsOf, relationsPart } from "./partRelations";
+import { partText, relationsOf, relationsPart, workbookPart, type Parts } from "./parts";
 import { patchSheet, type CellChange } from "./patchSheet";
-import { workbookPart } from "./readBook";
 import { elements } from "./xml";
 
 const encoder = new TextEncoder();

@@ -2,8 +2,7 @@ import type { Book, BookCell, BookFormula, BookName, BookSheet, BookTable, CellV
 import { areaOf, columnOf } from "./cellAddress";
 import { BookFault } from "./fault";
 import { fromFile } from "./formulaText";
-import type { Parts } from "./openParts";
-import { partText, relationsOf, type Relation } from "./partRelations";
+import { partText, relationsOf, workbookPart, type Parts, type Relation } from "./parts";
 import { attributes, elements, firstElement, unescape } from "./xml";
 
 /** Measured with the engine; a sheet that claims more cells than this is refused. */
@@ -77,13 +76,6 @@ function namesOf(workbook: string, sheets: readonly { readonly name: string }[])
     return { name, refersTo: fromFile(unescape(inner)), sheet: localSheetId === undefined ? undefined : sheets[Number(localSheetId)]?.name };
   });
 }
-
-/** The path of the workbook's own part. */
-export const workbookPart = (parts: Parts): string => {
-  const main = relationsOf(parts, "").find((r) => ends(r, "officeDocument"))?.target;
-  if (main === undefined || parts[main] === undefined) throw new BookFault("is damaged: it names no workbook inside");
-  return main;
-};
 
 function refuseForeign(workbook: string): void {
   if (/\bdate1904\s*=\s*["'](?:1|true)/.test(workbook)) throw new BookFault("counts its dates from 1904; such a workbook is not recalculated");

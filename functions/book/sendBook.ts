@@ -3,7 +3,7 @@ import type { Book, CellValue } from "./book";
 import { addressOf, areaOf } from "./cellAddress";
 import { BookFault } from "./fault";
 import { finishBook } from "./finishBook";
-import type { Parts } from "./openParts";
+import type { Parts } from "./parts";
 import { packParts } from "./patchBook";
 import type { Recalculated } from "./recalculate";
 

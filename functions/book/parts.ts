@@ -1,5 +1,8 @@
-import type { Parts } from "./openParts";
+import { BookFault } from "./fault";
 import { attributes, elements } from "./xml";
+
+/** The parts of a workbook's zip by their path. */
+export type Parts = Readonly<Record<string, Uint8Array>>;
 
 /** One relationship of a part: what it is to it, and where. */
 export interface Relation {
@@ -35,3 +38,10 @@ export const relationsOf = (parts: Parts, path: string): readonly Relation[] =>
     const external = TargetMode === "External";
     return { id: Id, type: Type, target: external ? Target : resolve(path, decodeURI(Target)), external };
   });
+
+/** The path of the workbook's own part. */
+export function workbookPart(parts: Parts): string {
+  const main = relationsOf(parts, "").find((r) => r.type.endsWith("/officeDocument"))?.target;
+  if (main === undefined || parts[main] === undefined) throw new BookFault("is damaged: it names no workbook inside");
+  return main;
+}
