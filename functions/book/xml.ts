@@ -1,3 +1,5 @@
+import { BookFault } from "./fault";
+
 /** The little of XML that the parts of a workbook need. Their writers differ in prefixes, quotes and order, not in more. */
 
 const entities: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
@@ -35,7 +37,7 @@ const startOf = (name: string): RegExp => {
   return known;
 };
 
-/** Every element of a name that does not hold itself, in order. Each end is looked for once: broken XML costs no more time than sound. */
+/** Every element of a name that does not hold itself, in order. Each end is looked for once: broken XML costs no more time than sound, and is refused. */
 export function* elements(xml: string, name: string): Generator<Element> {
   const start = new RegExp(startOf(name));
   for (let match = start.exec(xml); match !== null; match = start.exec(xml)) {
@@ -43,7 +45,7 @@ export function* elements(xml: string, name: string): Generator<Element> {
     const from = match.index + opening.length;
     const end = closed === "/" ? from : xml.indexOf(`</${prefix}${name}`, from);
     const to = closed === "/" ? from : xml.indexOf(">", end) + 1;
-    if (end < 0 || to === 0) return;
+    if (end < 0 || to === 0) throw new BookFault(`is damaged: a ${name} inside it has no end`);
     yield { prefix, tag, inner: xml.slice(from, end), whole: xml.slice(match.index, to), at: match.index };
     start.lastIndex = to;
   }
