@@ -14,6 +14,12 @@ const finishedSeries = (series: string): string => {
 
 const paleGrid = '<c:majorGridlines><c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr val="D9D9D9"/></a:solidFill></a:ln></c:spPr></c:majorGridlines>';
 
+/** Grades and pitches are text that may look like a number: Excel is told not to mark each of them as a mistake. */
+const withoutMarks: Change = (xml) => {
+  const area = /<dimension ref="([^"]+)"/.exec(xml)?.[1];
+  return area === undefined ? xml : xml.replace(/(?=<drawing\b|<legacyDrawing\b|<picture\b|<tableParts\b|<extLst\b|<\/worksheet>)/, `<ignoredErrors><ignoredError sqref="${area}" numberStoredAsText="1"/></ignoredErrors>`);
+};
+
 /**
  * What the writing library leaves to do, part by part.
  * - calcPr: it asks for a calculation on load, and without the add-in every result would turn into #NAME?. 191029 is the mark of
@@ -23,6 +29,7 @@ const paleGrid = '<c:majorGridlines><c:spPr><a:ln w="6350"><a:solidFill><a:srgbC
 const changes: readonly (readonly [path: RegExp, change: Change])[] = [
   [/^xl\/workbook\.xml$/, (xml) => xml.replace(/<calcPr\b[^>]*\/>/, '<calcPr calcId="191029"/>')],
   [/^docProps\/core\.xml$/, (xml) => xml.replace(/<dcterms:modified\b[\s\S]*?<\/dcterms:modified>/, "")],
+  [/^xl\/worksheets\/sheet\d+\.xml$/, withoutMarks],
   [/^xl\/charts\/chart\d+\.xml$/, (xml) => xml.replace(/<c:ser>[\s\S]*?<\/c:ser>/g, finishedSeries).replace(/<c:majorGridlines\/>/g, paleGrid)],
 ];
 

@@ -115,6 +115,16 @@ describe.each(files.map((f) => [f.file, f] as const))("%s", (_, f) => {
     expect(named.length).toBe(1);
   });
 
+  it("keeps text that looks like a number unmarked, each sheet's elements in the order that Excel demands", () => {
+    const order = ["sheetPr", "dimension", "sheetViews", "sheetFormatPr", "cols", "sheetData", "mergeCells", "dataValidations", "printOptions", "pageMargins", "pageSetup", "headerFooter", "ignoredErrors", "drawing", "tableParts"];
+    for (const { name, part } of book.sheets) {
+      const body = parts[part]!.replace(/<sheetData>[\s\S]*<\/sheetData>/, "<sheetData/>").replace(/^[\s\S]*?<worksheet[^>]*>/, "");
+      const top = [...body.matchAll(/<(\/?)(\w+)[^>]*?(\/?)>/g)].reduce<{ depth: number; names: string[] }>(({ depth, names }, [, close, element, empty]) => ({ depth: depth + (close === "/" ? -1 : empty === "/" ? 0 : 1), names: depth === 0 && close === "" ? [...names, element!] : names }), { depth: 0, names: [] }).names;
+      expect(top.map((t) => order.indexOf(t)), name).toEqual(top.map((t) => order.indexOf(t)).sort((a, b) => a - b));
+      expect(top.every((t) => order.includes(t)) && top.includes("ignoredErrors"), `${name}: ${top.join(" ")}`).toBe(true);
+    }
+  });
+
   it("has charts with titled axes, each holding what its cells hold", () => {
     const charts = Object.entries(parts).filter(([path]) => path.startsWith("xl/charts/chart"));
     expect(charts.length).toBe(sample.sheets.reduce((n, s) => n + (s.charts ?? []).length, 0));
