@@ -43,15 +43,28 @@ function formulaText(f: Element | undefined, { formula, area }: CellChange, pref
   return area === undefined ? f.whole : withArea(f, area, prefix);
 }
 
-/** A cell with its style and its place, and the new content. What is kept beside value and formula stays. */
-function changed(cell: Element | undefined, change: CellChange, prefix: string): string {
-  const f = cell === undefined ? undefined : firstElement(cell.inner, "f");
+/** Only what is written into needs a cell; a blank one is not made. */
+const isMade = ({ value, formula }: CellChange): boolean => value !== null || typeof formula === "string";
+
+/** A new cell, or none where nothing is to stand. */
+function made(change: CellChange, prefix: string): string {
+  if (!isMade(change)) return "";
+  const formula = formulaText(undefined, change, prefix);
+  const [type, content] = kept(change.value, formula !== "", prefix);
+  return `<${prefix}c r="${addressOf(change.row, change.column)}"${type}>${formula}${content}</${prefix}c>`;
+}
+
+/** A cell with its style and its place, and the new content; what else stands in it stays, to the last blank. */
+function changed(cell: Element, change: CellChange, prefix: string): string {
+  const f = firstElement(cell.inner, "f");
   const formula = formulaText(f, change, prefix);
   const [type, content] = kept(change.value, formula !== "", prefix);
-  const old = cell === undefined ? ` r="${addressOf(change.row, change.column)}"` : without(cell.tag, "t", "vm", ...(change.formula === undefined ? [] : ["cm"]));
-  const rest = cell === undefined ? "" : [...elements(cell.inner, "extLst")].map((e) => e.whole).join("");
-  const inner = formula + content + rest;
-  return inner === "" ? `<${prefix}c${old}/>` : `<${prefix}c${old}${type}>${inner}</${prefix}c>`;
+  const tag = without(cell.tag, "t", "vm", ...(change.formula === undefined ? [] : ["cm"])) + type;
+  const calculated = f === undefined ? formula + cell.inner : cell.inner.replace(f.whole, () => formula);
+  const old = firstElement(cell.inner, "v") ?? firstElement(cell.inner, "is");
+  const end = formula === "" ? 0 : calculated.indexOf(formula) + formula.length;
+  const inner = old === undefined ? calculated.slice(0, end) + content + calculated.slice(end) : calculated.replace(old.whole, () => content);
+  return inner === "" ? `<${prefix}c${tag}/>` : `<${prefix}c${tag}>${inner}</${prefix}c>`;
 }
 
 const columnAt = (tag: string, next: number): number => {
@@ -68,19 +81,23 @@ function changedRow(inner: string, changes: readonly CellChange[], prefix: strin
     next = column + 1;
     out += inner.slice(from, cell.at);
     from = cell.at + cell.whole.length;
-    while (waiting[0] !== undefined && waiting[0].column < column) out += changed(undefined, waiting.shift()!, prefix);
+    while (waiting[0] !== undefined && waiting[0].column < column) out += made(waiting.shift()!, prefix);
     out += waiting[0]?.column === column ? changed(cell, waiting.shift()!, prefix) : cell.whole;
   }
   const tail = inner.slice(from);
-  return out + waiting.map((w) => changed(undefined, w, prefix)).join("") + tail;
+  return out + waiting.map((w) => made(w, prefix)).join("") + tail;
 }
 
-/** Only what is written into needs a cell; a blank one is not made. */
-const isMade = ({ value, formula }: CellChange): boolean => value !== null || typeof formula === "string";
+/** A row with changes in it. Where cells have come, its note of how far it reaches (spans, a hint for readers) is left out. */
+function oldRow(line: Element, changes: readonly CellChange[], prefix: string): string {
+  const inner = changedRow(line.inner, changes, prefix);
+  const grew = [...elements(inner, "c")].length > [...elements(line.inner, "c")].length;
+  return `<${prefix}row${grew ? without(line.tag, "spans") : line.tag}>${inner}</${prefix}row>`;
+}
 
 const newRow = (row: number, changes: readonly CellChange[], prefix: string): string => {
-  const made = changes.filter(isMade);
-  return made.length === 0 ? "" : `<${prefix}row r="${row + 1}">${changedRow("", made, prefix)}</${prefix}row>`;
+  const inner = changedRow("", changes, prefix);
+  return inner === "" ? "" : `<${prefix}row r="${row + 1}">${inner}</${prefix}row>`;
 };
 
 function changedRows(inner: string, byRow: Map<number, CellChange[]>, prefix: string): string {
@@ -93,7 +110,7 @@ function changedRows(inner: string, byRow: Map<number, CellChange[]>, prefix: st
     from = line.at + line.whole.length;
     while (rows[0] !== undefined && rows[0] < row) out += newRow(rows[0], byRow.get(rows.shift()!)!, prefix);
     if (rows[0] !== row) out += line.whole;
-    else out += `<${prefix}row${without(line.tag, "spans")}>${changedRow(line.inner, byRow.get(rows.shift()!)!, prefix)}</${prefix}row>`;
+    else out += oldRow(line, byRow.get(rows.shift()!)!, prefix);
   }
   return out + inner.slice(from) + rows.map((row) => newRow(row, byRow.get(row)!, prefix)).join("");
 }
@@ -101,9 +118,9 @@ function changedRows(inner: string, byRow: Map<number, CellChange[]>, prefix: st
 /** A sheet that grows says so, or some readers stop too early. */
 function grown(xml: string, changes: readonly CellChange[]): string {
   return xml.replace(/(<(?:[\w.-]+:)?dimension\s[^>]*ref=")([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?"/, (_, start: string, left: string, top: string, right = left, bottom = top) => {
-    const made = changes.filter(isMade);
-    const columns = [columnOf(left), columnOf(right as string), ...made.map((c) => c.column)];
-    const rows = [Number(top), Number(bottom), ...made.map((c) => c.row + 1)];
+    const come = changes.filter(isMade);
+    const columns = [columnOf(left), columnOf(right as string), ...come.map((c) => c.column)];
+    const rows = [Number(top), Number(bottom), ...come.map((c) => c.row + 1)];
     const [l, r] = [columns.reduce((a, b) => Math.min(a, b)), columns.reduce((a, b) => Math.max(a, b))];
     return `${start}${columnName(l)}${rows.reduce((a, b) => Math.min(a, b))}:${columnName(r)}${rows.reduce((a, b) => Math.max(a, b))}"`;
   });
