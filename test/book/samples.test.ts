@@ -6,8 +6,13 @@ import { makeSample } from "../../functions/book/makeSample";
 import { openParts } from "../../functions/book/openParts";
 import { readBook } from "../../functions/book/readBook";
 import { sampleBooks } from "../../functions/book/samples/books";
+import { process, saws } from "../../functions/book/samples/process";
 import { attributes, elements, firstElement, unescape } from "../../functions/book/xml";
+import { call } from "../../functions/bind";
+import { catalogue } from "../../functions/catalogue";
 import { CellError } from "../../functions/cell";
+import { Memo } from "../../functions/memo";
+import { builtInMaterials } from "../../src/material/builtInMaterials";
 import { evaluate } from "../browser/evaluate";
 
 /** The workbooks of docs/samples, read back part by part. */
@@ -156,6 +161,22 @@ describe("the operator's card", () => {
     expect(xml).toContain('<pageSetUpPr fitToPage="1"/>');
     expect(attributes(firstElement(xml, "pageSetup")!.tag)).toMatchObject({ orientation: "portrait", fitToWidth: "1", fitToHeight: "1" });
     expect(f.book.names.find((n) => n.name === "_xlnm.Print_Area" && n.sheet === "Card")?.refersTo).toBe("Card!$A$1:$E$29");
+  });
+
+  it("has room for the longest text of any grade on any of the saws, 75 characters a line", () => {
+    const texts = f.sample.sheets.find((s) => s.name === "Card")!.rows.filter((r) => r.style === "text").map((r) => ({ show: /"([a-z -]+)",,/.exec(String(r.cells[1]))![1]!, lines: r.height! / 20 }));
+    expect(texts.map((t) => t.show)).toEqual(["limit", "change first", "break-in", "notes", "cautions"]);
+    const cutData = catalogue.find((e) => e.name === "CUTDATA")!;
+    const block = process.rows.slice(4, 14).map((r) => r.cells.slice(0, 4));
+    let seen = 0;
+    for (const saw of saws) {
+      const rows = call(cutData, [[["tube 6x0.5"]], builtInMaterials.map((m) => [m.key]), [["bi-metal"]], [texts.map((t) => t.show)], null, block, [[saw]]], new Memo());
+      for (const [i, row] of rows.entries()) for (const [c, cell] of row.entries()) if (typeof cell === "string") {
+        expect(cell.length / 75, `${builtInMaterials[i]!.key}, ${saw}: ${cell}`).toBeLessThanOrEqual(texts[c]!.lines);
+        seen += 1;
+      }
+    }
+    expect(seen).toBeGreaterThan(1000);
   });
 
   it("computes every number on it", () => {

@@ -8,10 +8,10 @@ const wide = (label: string, cell: SampleCell, lines: number): SampleRow => text
 const firstText = 20;
 const texts: readonly SampleRow[] = [
   wide("what limits", show("limit"), 2),
-  wide("change first", show("change first"), 3),
+  wide("change first", show("change first"), 2),
   wide("new blade", show("break-in"), 2),
-  wide("notes", show("notes"), 2),
-  wide("cautions", show("cautions"), 6),
+  wide("notes", show("notes"), 4),
+  wide("cautions", show("cautions"), 8),
 ];
 
 /** What hangs at the saw for one job: one page, every number of it computed. */
@@ -19,7 +19,7 @@ export const card: SampleSheet = {
   name: "Card",
   widths: [150, 115, 115, 115, 225],
   rows: [
-    title("Operator's card: invented data"),
+    title("Operator's card (invented data)"),
     note("Filled cells are typed; every number below is computed from them and from the saw on the sheet Process."),
     plain("job", "example 17, 12 pieces"),
     plain("size", "round 7"),

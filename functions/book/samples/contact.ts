@@ -9,7 +9,7 @@ export const contact: SampleSheet = {
   name: "Contact",
   widths: [190, 90, 90, 40, 90, 90, 90, 90, 90, 90, 90, 90, 90],
   rows: [
-    ...invented("The cut through a shape", note("A beam lies with its flanges upright: the band meets two thin flanges nearly all the way, and the whole web at once. The teeth must suit both.")),
+    ...invented("The way of the band through a beam", note("A beam lies with its flanges upright: the band meets two thin flanges nearly all the way, and the whole web at once. The teeth must suit both.")),
     label("size", "W12x50"),
     ...formatted({ 1: "0.00" }, [plain("thinnest lasting contact, in", `=SAW.SECTION($B$4,"thinnest")`)]),
     units("in", "in", "in"),

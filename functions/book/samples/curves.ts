@@ -44,7 +44,7 @@ export const curves: SampleSheet = {
   name: "Curves",
   widths: [200, 130, 130, 150, 130, 80, 30, 90, 90, 90, 90, 90, 90, 90, 90, 90],
   rows: [
-    ...invented("Blade offers as curves", note("Each offer of the sheet Purchase: what an in² costs, saw time and blade together, for what a saw hour may be worth. A rebate counts as won.")),
+    ...invented("Curves of the blade offers", note("Each offer of the sheet Purchase: what an in² costs, saw time and blade together, for what a saw hour may be worth. A rebate counts as won.")),
     units("money", "money an in²", "money an in²", "money an in²", "money an in²"),
     head("saw hour value", ...offers.map((o) => `=Purchase!$A$${o}`)),
     ...formatted({ 1: "0.0000", 2: "0.0000", 3: "0.0000", 4: "0.0000" }, hours.map((hour, i) => plain(hour, ...offers.map((o) => costOfArea(o, firstHour + i))))),

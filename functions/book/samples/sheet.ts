@@ -100,7 +100,7 @@ export const formatted = (formats: Formats, rows: readonly SampleRow[]): readonl
 
 /** Every sheet says first that its data is invented, how an input looks, and that its figures are estimates. */
 export const invented = (what: string, above: SampleRow = plain()): readonly SampleRow[] => [
-  title(`${what} of an invented service centre: invented data`),
+  title(`${what} (an invented service centre, invented data)`),
   rowOf("legend")("filled like this: type here", "Every result follows the inputs. Estimates; the machine's manual, local codes and a qualified person come first."),
   above,
 ];
