@@ -38,10 +38,13 @@ async function again({ name, args }: Call, on: string, sheet: Sheet): Promise<Ce
   return call(catalogue.find((e) => e.name === name)!, given, new Memo());
 }
 
-/** The refusal in one call of the formula; of a part of it, which part it is. */
-function refusal(cells: Cell[][], { name, whole }: Call, [row, column]: readonly [number, number]): string {
+/**
+ * The refusal in one call of the formula; of a part of it, which part it is. Another error than the cell shows explains
+ * nothing; but older Excel shows #VALUE! for any.
+ */
+function refusal(cells: Cell[][], { name, whole }: Call, value: string, [row, column]: readonly [number, number]): string {
   const cell = whole ? cells[row]?.[column] : cells.flat().find((c) => c instanceof CellError);
-  if (!(cell instanceof CellError)) return "";
+  if (!(cell instanceof CellError) || (whole && cell.code !== value && value !== "#VALUE!")) return "";
   return (whole ? "" : `SAW.${name} in it: `) + (cell.text === "" ? `${cell.code} comes from a cell that it reads.` : cell.text);
 }
 
@@ -64,10 +67,10 @@ export async function explain({ formula, value, sheet: on, offset = [0, 0] }: As
   let unread = false;
   for (const one of calls) {
     const cells = await again(one, on, sheet).catch(() => undefined);
-    const why = cells === undefined ? "" : refusal(cells, one, offset);
+    const why = cells === undefined ? "" : refusal(cells, one, value, offset);
     if (why !== "") return why;
     unread ||= cells === undefined;
   }
   if (unread) return "an argument is a formula of its own, or something else that is not read here (a whole column, a table, another workbook). Put it into a cell to see the reason.";
-  return calls[calls.length - 1]!.whole ? "asked again, the function gives an answer: the cell is out of date. Enter it again, or calculate everything again (Ctrl+Alt+F9)." : "the functions in it give answers; the error comes from the rest of the formula.";
+  return calls[calls.length - 1]!.whole ? "asked again, the function gives something else: the cell is out of date. Enter it again, or calculate everything again (Ctrl+Alt+F9)." : "the functions in it give answers; the error comes from the rest of the formula.";
 }

@@ -17,8 +17,10 @@ export interface Uses {
   readonly groups: readonly (readonly [sentence: string, places: readonly Place[]])[];
   /** Cells for each function, by its name. */
   readonly functions: readonly (readonly [name: string, cells: number])[];
-  /** What was not read, in one sentence; empty where all was. */
+  /** What was not looked at, in sentences; empty where all was. */
   readonly unread: string;
+  /** Sheets that cannot be gone to as they are. */
+  readonly hidden: ReadonlySet<string>;
 }
 
 type Wrong = Asked & Place;
@@ -27,7 +29,7 @@ const raise = <K>(counts: Map<K, number>, key: K): void => void counts.set(key, 
 
 /** Counts what one block holds, and collects its cells in error. */
 function take(sheet: string, { row, column, formulas, values, spills }: Block, counts: Map<string, number>, wrong: Wrong[]): number {
-  const from = new Map(spills.map((s) => [`${s.row} ${s.column}`, s]));
+  const from = new Map((spills ?? []).map((s) => [`${s.row} ${s.column}`, s]));
   let cells = 0;
   formulas.forEach((line, r) => {
     line.forEach((own, c) => {
@@ -64,8 +66,10 @@ const whole = (n: number): string => n.toLocaleString("en-US");
 export async function listUses(sheet: Sheet, tell: (text: string) => void): Promise<Uses> {
   const counts = new Map<string, number>();
   const wrong: Wrong[] = [];
+  const tabs = await sheet.sheets();
   let [cells, read, unread] = [0, 0, ""];
-  for (const { name } of await sheet.sheets()) {
+  let blind = false;
+  for (const { name } of tabs) {
     for (let from: number | undefined = 0; from !== undefined; ) {
       if (read >= limits.cells) {
         unread = `Only the first ${whole(read)} cells were read: ${name} from row ${whole(from + 1)} on, and the sheets after it, were not.`;
@@ -75,10 +79,13 @@ export async function listUses(sheet: Sheet, tell: (text: string) => void): Prom
       const block: Block = await sheet.block(name, from);
       cells += take(name, block, counts, wrong);
       read += block.formulas.length * (block.formulas[0]?.length ?? 0);
+      blind ||= block.spills === undefined;
       from = block.next;
     }
     if (unread !== "") break;
   }
   const groups = await reasons(wrong, sheet, tell);
-  return { cells, wrong: wrong.length, groups, functions: [...counts].sort(([a, x], [b, y]) => y - x || a.localeCompare(b)), unread };
+  const functions = [...counts].sort(([a, x], [b, y]) => y - x || a.localeCompare(b));
+  const spilled = blind ? "This sheet does not tell which formula spills into a cell: of results over several cells, only the first was looked at." : "";
+  return { cells, wrong: wrong.length, groups, functions, unread: `${unread} ${spilled}`.trim(), hidden: new Set(tabs.filter((t) => t.hidden).map((t) => t.name)) };
 }

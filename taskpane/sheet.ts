@@ -31,8 +31,8 @@ export interface Block {
   readonly column: number;
   readonly formulas: readonly (readonly Value[])[];
   readonly values: readonly (readonly Value[])[];
-  /** Cells in error that another cell's formula spills into. */
-  readonly spills: readonly Spill[];
+  /** Cells in error that another cell's formula spills into; undefined where the sheet cannot tell. */
+  readonly spills: readonly Spill[] | undefined;
   /** The row to read on from; undefined where nothing is left. */
   readonly next: number | undefined;
 }

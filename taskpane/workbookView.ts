@@ -30,13 +30,13 @@ function task(store: Store, verb: string, work: (sheet: Sheet, say: Say) => Prom
   return { button: made, status, say };
 }
 
-/** The cells of one sentence, each a way to it. */
-const places = (all: readonly Place[], sheet: Sheet, say: Say): HTMLElement =>
-  element("p", { class: "recents" }, ...all.slice(0, mostShown).map((place) => button(shown(place), () => { sheet.go(place).catch((problem: unknown) => { say(messageOf(problem)); }); })), ...(all.length > mostShown ? [`and ${counted(all.length - mostShown, "more cell")}`] : []));
+/** The cells of one sentence, each a way to it; a hidden sheet has none. */
+const places = (all: readonly Place[], hidden: Uses["hidden"], sheet: Sheet, say: Say): HTMLElement =>
+  element("p", { class: "recents" }, ...all.slice(0, mostShown).map((place) => (hidden.has(place.sheet) ? element("span", {}, `${shown(place)} (hidden)`) : button(shown(place), () => { sheet.go(place).catch((problem: unknown) => { say(messageOf(problem)); }); }))), ...(all.length > mostShown ? [`and ${counted(all.length - mostShown, "more cell")}`] : []));
 
-const found = ({ groups, functions, unread }: Uses, sheet: Sheet, say: Say): readonly Node[] => [
+const found = ({ groups, functions, unread, hidden }: Uses, sheet: Sheet, say: Say): readonly Node[] => [
   ...(unread === "" ? [] : [element("p", { class: "problem" }, unread)]),
-  ...(groups.length === 0 ? [] : [element("h3", {}, "In error"), element("ul", { class: "list" }, ...groups.map(([sentence, all]) => element("li", {}, element("p", {}, element("strong", {}, counted(all.length, "cell")), `: ${sentence}`), places(all, sheet, say))))]),
+  ...(groups.length === 0 ? [] : [element("h3", {}, "In error"), element("ul", { class: "list" }, ...groups.map(([sentence, all]) => element("li", {}, element("p", {}, element("strong", {}, counted(all.length, "cell")), `: ${sentence}`), places(all, hidden, sheet, say))))]),
   ...(functions.length === 0 ? [] : [element("h3", {}, "Cells by function"), element("table", { "aria-label": "Cells by function" }, element("tbody", {}, ...functions.map(([name, cells]) => row(`SAW.${name}`, counted(cells, "cell")))))]),
 ];
 

@@ -8,6 +8,7 @@ const above = 60;
 const across = 40;
 
 type Book = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
+type Range = ReturnType<ReturnType<Book["getActiveSheet"]>["getRange"]>;
 
 /** Every field is named, so that nothing of the old cell stays. */
 const cellOf = (content: Content): ICellData => {
@@ -18,6 +19,14 @@ const cellOf = (content: Content): ICellData => {
 };
 
 const valueOf = (cell: unknown): Value => (typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean" ? cell : "");
+
+/** As calculated, not as shown; a cell that a formula spills into has only what it shows, with the digits it shows. */
+function valuesOf(range: Range): Value[][] {
+  const shown = range.getValues();
+  return range.getRawValues().map((line, r) => line.map((raw, c) => (raw === null || raw === undefined ? asNumber(valueOf(shown[r]?.[c])) : valueOf(raw))));
+}
+
+const asNumber = (value: Value): Value => (typeof value === "string" && value.trim() !== "" && Number.isFinite(Number(value)) ? Number(value) : value);
 
 /** The first cell that would be written over. */
 function taken({ at }: Order, cells: readonly (readonly unknown[])[]): Outcome | undefined {
@@ -55,7 +64,7 @@ const readIn = (book: Book, references: readonly string[]): ReturnType<Sheet["re
     references.map((reference) => {
       const { sheet, rest } = splitReference(isCells(reference) ? reference : (book.getDefinedName(reference)?.getFormulaOrRefString() ?? reference));
       const on = sheet === undefined ? book.getActiveSheet() : sheetOf(book, sheet);
-      return on.getRange(rest.replace(/\$/g, "")).getValues().map((line) => line.map(valueOf));
+      return valuesOf(on.getRange(rest.replace(/\$/g, "")));
     }),
   );
 
@@ -64,8 +73,8 @@ function blockIn(book: Book, name: string, from: number): Block {
   const sheet = sheetOf(book, name);
   const cells = sheet.getRange(from, 0, sheet.getLastRow() + 1 - from, sheet.getLastColumn() + 1);
   const formulas = cells.getFormulas();
-  const values = cells.getValues().map((line) => line.map(valueOf));
-  return { row: from, column: 0, formulas: values.map((line, r) => line.map((v, c) => formulas[r]?.[c] || v)), values, spills: [], next: undefined };
+  const values = valuesOf(cells);
+  return { row: from, column: 0, formulas: values.map((line, r) => line.map((v, c) => formulas[r]?.[c] || v)), values, spills: undefined, next: undefined };
 }
 
 const goIn = (book: Book, { sheet, row, column }: Place): void => {

@@ -51,6 +51,8 @@ export class FakeBook {
   /** Workbook protection, and the newest set of calls that this Excel knows, 1.14. */
   structure = false;
   api = 14;
+  /** Pasting values brings the formula along, as no Excel should. */
+  formulasStick = false;
   /** Sheets that a call has written to. */
   readonly written = new Set<string>();
   readonly listeners: (() => unknown)[] = [];
@@ -116,7 +118,9 @@ export class FakeContext {
     const { book } = this;
     this.called(`special ${kind}`);
     const found = (): [number, number, FakeCell][] => {
-      const { sheet, row, column, rows, columns } = where();
+      const asked = where();
+      // Asked of one cell, Excel answers for the whole sheet; here a corner of it stands for that.
+      const { sheet, row, column, rows, columns } = asked.rows * asked.columns === 1 ? { ...asked, row: 0, column: 0, rows: 40, columns: 26 } : asked;
       const at = book.sheets.get(sheet)!;
       const inside = [...at.cells].map(([k, cell]): [number, number, FakeCell] => [Number(k.split(",")[0]), Number(k.split(",")[1]), cell]).filter(([r, c]) => r >= row && r < row + rows && c >= column && c < column + columns);
       if (kind === "Formulas") return inside.filter(([, , cell]) => String(cell.formula).startsWith("=") && cell.formula !== cell.value);
@@ -157,7 +161,7 @@ export class FakeContext {
       for (const [r, c, cell] of cells) {
         const [row, column] = [to.row + rows!.indexOf(r), to.column + columns!.indexOf(c)];
         const now = book.get(to.sheet, row, column);
-        if (kind === "Values") book.set(to.sheet, row, column, { formula: cell.value, value: cell.value });
+        if (kind === "Values") book.set(to.sheet, row, column, { formula: book.formulasStick ? cell.formula : cell.value, value: cell.value });
         else book.set(to.sheet, row, column, { ...now, ...(cell.format === undefined ? {} : { format: cell.format }) });
       }
       if (kind === "Formats") book.sheets.get(to.sheet)!.rules.push("a conditional colour");

@@ -71,11 +71,15 @@ describe("why a cell holds an error", () => {
     ["=ROUND(SAW.AREA(A7),1)", /^SAW\.AREA in it: .*did you mean "round"/],
     ["=SAW.CUTTIME(A7,SAW.CUTRATE(A7,B7,C7))", /^SAW\.CUTRATE in it: .*did you mean "round"/],
     ['=SAW.AREA("round 7")/0', /rest of the formula/],
-    ['=SAW.AREA("round 7")', /the cell is out of date/],
+    ['=SAW.AREA("round 7")', /gives something else: the cell is out of date/],
     ["=SAW.AREA(#REF!)", /has been deleted/],
     ["=SAW.NOSUCH(A7)", /no function NOSUCH/],
     ["=SAW.AREA(A9)", /#N\/A comes from a cell that it reads/],
   ])("%s", async (formula, says) => { expect(await why(formula)).toMatch(says); });
+
+  it("does not explain one error by another", async () => {
+    expect(await why("=SAW.AREA(A7)", "#N/A")).toMatch(/out of date/);
+  });
 
   it.each([["#NAME?", /Once the add-in is there, enter the cell again/], ["#SPILL!", /do not fit/], ["#BUSY!", /still waits/], ["#GETTING_DATA", /still waits/]])("of Excel's own %s", async (value, says) => {
     expect(await why('=SAW.AREA("round 7")', value)).toMatch(says);

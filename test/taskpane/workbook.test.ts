@@ -100,7 +100,7 @@ describe("the list", () => {
   });
 
   it("is empty and says nothing of what was not read in an empty workbook", async () => {
-    expect(await list()).toEqual({ cells: 0, wrong: 0, groups: [], functions: [], unread: "" });
+    expect(await list()).toEqual({ cells: 0, wrong: 0, groups: [], functions: [], unread: "", hidden: new Set() });
   });
 
   it("reads a long sheet in blocks, and counts every row once", async () => {
@@ -129,6 +129,14 @@ describe("the list", () => {
     const { wrong, groups } = await list();
     expect(wrong).toBe(limits.reasons + 3);
     expect(groups.map(([sentence, places]) => [/section is empty|first 400 cells/.exec(sentence)?.[0], places.length])).toEqual([["section is empty", limits.reasons], ["first 400 cells", 3]]);
+  });
+
+  it("says where the sheet cannot tell what spills, and which sheets are hidden", async () => {
+    fill();
+    book.sheets.get("Other")!.hidden = true;
+    const blind: Sheet = { ...sheet, block: async (name, from) => ({ ...(await sheet.block(name, from)), spills: undefined }) };
+    const uses = await listUses(blind, () => undefined);
+    expect([uses.unread, [...uses.hidden]]).toEqual([expect.stringMatching(/does not tell which formula spills/), ["Other"]]);
   });
 
   it("fails plainly when a sheet is taken away meanwhile", async () => {
@@ -231,6 +239,13 @@ describe("a sheet copied as values", () => {
       expect(await sheet.copyValues("Quote")).toEqual({ did: "refused", why: refusals.notCopied("Quote", why) });
       expect([...book.sheets.keys()]).toEqual(names);
     }
+  });
+
+  it("is taken away again if a formula came along", async () => {
+    book.formulasStick = true;
+    const names = [...book.sheets.keys()];
+    expect(await sheet.copyValues("Quote")).toEqual({ did: "refused", why: refusals.notCopied("Quote", refusals.stillFormula) });
+    expect([...book.sheets.keys()]).toEqual(names);
   });
 
   it("says so when what is half-made cannot be taken away", async () => {
