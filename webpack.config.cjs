@@ -2,6 +2,7 @@ const path = require("node:path");
 const Copy = require("copy-webpack-plugin");
 const MiniCss = require("mini-css-extract-plugin");
 const Terser = require("terser-webpack-plugin");
+const { optimize } = require("webpack");
 
 const here = (p) => path.resolve(__dirname, p);
 const ts = (configFile) => ({ test: /\.ts$/, loader: "ts-loader", options: { transpileOnly: true, onlyCompileBundledFiles: true, configFile: here(configFile), instance: configFile } });
@@ -67,9 +68,11 @@ const tryit = {
 const node = {
   ...shared("node"),
   target: "node20",
-  entry: { generate: "./functions/generate.ts" },
+  entry: { generate: "./functions/generate.ts", recalc: "./functions/book/recalc.ts", samples: "./functions/book/samples.ts" },
   output: { path: here("build"), filename: "[name].cjs" },
   optimization: { minimize: false },
+  // A program is one file; what it loads late is still run late.
+  plugins: [new optimize.LimitChunkCountPlugin({ maxChunks: 1 })],
   module: { rules: [ts("config/tsconfig.json")] },
 };
 

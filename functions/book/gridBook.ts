@@ -1,4 +1,4 @@
-import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
+import type { ICellData, ISheetDataValidationRule, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import type { Book, BookCell, BookSheet } from "./book";
 import { addressOf, columnOf, inArea, type Area } from "./cellAddress";
 import type { FormulaCell } from "./formulas";
@@ -7,7 +7,16 @@ import { tableData } from "./structured";
 /** What a sheet looks like in the grid, beside its cells. */
 export interface SheetLook {
   readonly sheet: Partial<IWorksheetData>;
-  readonly styleOf: (row: number, column: number) => string | undefined;
+  /** Names of styles by "row,column". */
+  readonly styles: ReadonlyMap<string, string>;
+}
+
+/** What a whole workbook looks like. */
+export interface BookLooks {
+  readonly styles: NonNullable<IWorkbookData["styles"]>;
+  readonly sheets: ReadonlyMap<string, SheetLook>;
+  /** Cells that take words of a list, by sheet. */
+  readonly lists: ReadonlyMap<string, readonly ISheetDataValidationRule[]>;
 }
 
 const room = { rows: 100, columns: 20 };
@@ -33,12 +42,16 @@ const dataOf = ({ value }: BookCell): ICellData => (value === null ? {} : { v: t
 function cellData(sheet: BookSheet, formulas: ReadonlyMap<string, FormulaCell>, kept: ReadonlySet<FormulaCell>, look: SheetLook | undefined): IWorksheetData["cellData"] {
   const data: Record<number, Record<number, ICellData>> = {};
   const spills = sheet.cells.flatMap((c): readonly (readonly [Area, BookCell])[] => (c.formula?.area === undefined ? [] : [[c.formula.area, c]]));
+  for (const [at, s] of look?.styles ?? []) {
+    const [row, column] = at.split(",").map(Number) as [number, number];
+    (data[row] ??= {})[column] = { s };
+  }
   for (const cell of sheet.cells) {
     const formula = formulas.get(addressOf(cell.row, cell.column));
     const spilled = formula === undefined && spills.some(([area, anchor]) => anchor !== cell && inArea(area, cell.row, cell.column));
-    const s = look?.styleOf(cell.row, cell.column);
     const content = formula !== undefined && !kept.has(formula) ? { f: `=${formula.engine}` } : spilled ? {} : dataOf(cell);
-    (data[cell.row] ??= {})[cell.column] = s === undefined ? content : { ...content, s };
+    const row = (data[cell.row] ??= {});
+    row[cell.column] = { ...row[cell.column], ...content };
   }
   return data;
 }
@@ -47,13 +60,13 @@ function cellData(sheet: BookSheet, formulas: ReadonlyMap<string, FormulaCell>, 
  * A workbook as the grid takes it.
  * @param kept formulas that the engine cannot calculate: their cells keep their last value
  */
-export function gridBook({ book, formulas, kept, looks, styles }: { readonly book: Book; readonly formulas: readonly FormulaCell[]; readonly kept: ReadonlySet<FormulaCell>; readonly looks?: ReadonlyMap<string, SheetLook>; readonly styles?: IWorkbookData["styles"] }): Partial<IWorkbookData> {
+export function gridBook({ book, formulas, kept, looks }: { readonly book: Book; readonly formulas: readonly FormulaCell[]; readonly kept: ReadonlySet<FormulaCell>; readonly looks?: BookLooks }): Partial<IWorkbookData> {
   const ids = new Map(book.sheets.map((s, i) => [s.name, `sheet${i}`]));
   const texts = formulas.map((f) => f.engine).concat(book.names.map((n) => n.refersTo));
   const sheets = book.sheets.map((sheet) => {
     const own = new Map(formulas.filter((f) => f.sheet === sheet).map((f) => [addressOf(f.cell.row, f.cell.column), f]));
     const { rows, columns } = reach(sheet.cells, texts);
-    const look = looks?.get(sheet.name);
+    const look = looks?.sheets.get(sheet.name);
     return { ...look?.sheet, id: ids.get(sheet.name)!, name: sheet.name, rowCount: rows, columnCount: columns, hidden: Number(sheet.state !== "visible"), cellData: cellData(sheet, own, kept, look) };
   });
   const tables = book.tables.map((t) => ({ name: t.name, refersTo: tableData(t), sheet: undefined }));
@@ -61,9 +74,9 @@ export function gridBook({ book, formulas, kept, looks, styles }: { readonly boo
   return {
     id: "book",
     name: "book",
-    styles: styles ?? {},
+    styles: looks?.styles ?? {},
     sheetOrder: sheets.map((s) => s.id),
     sheets: Object.fromEntries(sheets.map((s) => [s.id, s])),
-    resources: [{ name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(Object.fromEntries(names)) }],
+    resources: [{ name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(Object.fromEntries(names)) }, { name: "SHEET_DATA_VALIDATION_PLUGIN", data: JSON.stringify(Object.fromEntries(book.sheets.map((s) => [ids.get(s.name)!, looks?.lists.get(s.name) ?? []]))) }],
   };
 }

@@ -2,8 +2,7 @@ import type { CellValue } from "./book";
 import { addressOf } from "./cellAddress";
 import { withChartCaches } from "./chartCaches";
 import { openParts } from "./openParts";
-import { packParts, patchBook } from "./patchBook";
-import type { CellChange } from "./patchSheet";
+import { changesOf, packParts, patchBook } from "./patchBook";
 import { readBook } from "./readBook";
 import { recalculate } from "./recalculate";
 import type { SampleBook } from "./samples/sheet";
@@ -17,10 +16,9 @@ export async function makeSample(sample: SampleBook): Promise<Uint8Array> {
   const parts = openParts(await writeBook(sample));
   const book = readBook(parts);
   const results = (await recalculate(book)).map((r) => ({ ...r, is: kept(r.is) }));
-  const changes = new Map(book.sheets.map((sheet): [string, CellChange[]] => [sheet.part, results.filter((r) => r.sheet === sheet.name).map(({ row, column, is, area }) => ({ row, column, value: is, area }))]));
   const values = new Map<string, CellValue>([
     ...book.sheets.flatMap((sheet) => sheet.cells.map((c) => [`${sheet.name}!${addressOf(c.row, c.column)}`, c.value] as const)),
     ...results.map((r) => [`${r.sheet}!${addressOf(r.row, r.column)}`, r.is] as const),
   ]);
-  return packParts(withChartCaches(patchBook(parts, changes), (sheet, address) => values.get(`${sheet}!${address}`) ?? null));
+  return packParts(withChartCaches(patchBook(parts, changesOf(book, results)), (sheet, address) => values.get(`${sheet}!${address}`) ?? null));
 }

@@ -1,6 +1,8 @@
 import { zipSync } from "fflate";
+import type { Book } from "./book";
 import { partText, relationsOf, relationsPart, workbookPart, type Parts } from "./parts";
 import { patchSheet, type CellChange } from "./patchSheet";
+import type { Recalculated } from "./recalculate";
 import { elements } from "./xml";
 
 const encoder = new TextEncoder();
@@ -20,6 +22,17 @@ function withoutCalcChain(parts: Parts): Parts {
   };
   const left = Object.fromEntries(Object.entries(parts).filter(([path]) => path !== chain.target));
   return { ...left, ...drop("[Content_Types].xml", "Override", (tag) => tag.includes(`"/${chain.target}"`)), ...drop(relationsPart(main), "Relationship", (tag) => tag.includes(`"${chain.id}"`)) };
+}
+
+/** Results as changes of the sheets' parts. */
+export function changesOf({ sheets }: Book, results: readonly Recalculated[]): ReadonlyMap<string, readonly CellChange[]> {
+  const bySheet = new Map<string, CellChange[]>();
+  for (const { sheet, row, column, is, area, formula } of results) {
+    const changes = bySheet.get(sheet) ?? [];
+    changes.push({ row, column, value: is, area, filled: formula === "" });
+    bySheet.set(sheet, changes);
+  }
+  return new Map(sheets.map(({ name, part }) => [part, bySheet.get(name) ?? []]));
 }
 
 /**

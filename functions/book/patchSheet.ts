@@ -10,6 +10,8 @@ export interface CellChange {
   readonly value: CellValue;
   /** Left out: the cell keeps its formula. null: it has none any more. Text: the new one, as typed. */
   readonly formula?: string | null;
+  /** Another cell's formula fills it: its value is a result, though it has no formula. */
+  readonly filled?: boolean;
   /** What its array formula fills now. */
   readonly area?: Area | undefined;
 }
@@ -50,7 +52,7 @@ const isMade = ({ value, formula }: CellChange): boolean => value !== null || ty
 function made(change: CellChange, prefix: string): string {
   if (!isMade(change)) return "";
   const formula = formulaText(undefined, change, prefix);
-  const [type, content] = kept(change.value, formula !== "", prefix);
+  const [type, content] = kept(change.value, formula !== "" || change.filled === true, prefix);
   return `<${prefix}c r="${addressOf(change.row, change.column)}"${type}>${formula}${content}</${prefix}c>`;
 }
 
@@ -58,7 +60,7 @@ function made(change: CellChange, prefix: string): string {
 function changed(cell: Element, change: CellChange, prefix: string): string {
   const f = firstElement(cell.inner, "f");
   const formula = formulaText(f, change, prefix);
-  const [type, content] = kept(change.value, formula !== "", prefix);
+  const [type, content] = kept(change.value, formula !== "" || change.filled === true, prefix);
   const tag = without(cell.tag, "t", "vm", ...(change.formula === undefined ? [] : ["cm"])) + type;
   const calculated = f === undefined ? formula + cell.inner : cell.inner.replace(f.whole, () => formula);
   const old = firstElement(cell.inner, "v") ?? firstElement(cell.inner, "is");
@@ -132,7 +134,11 @@ export function patchSheet(xml: string, changes: readonly CellChange[]): string 
   if (data === undefined) return xml;
   const { prefix } = data;
   const byRow = new Map<number, CellChange[]>();
-  for (const change of changes) byRow.set(change.row, [...(byRow.get(change.row) ?? []), change]);
+  for (const change of changes) {
+    const row = byRow.get(change.row) ?? [];
+    row.push(change);
+    byRow.set(change.row, row);
+  }
   const inner = changedRows(data.inner, byRow, prefix);
   return grown(`${xml.slice(0, data.at)}<${prefix}sheetData${data.tag}>${inner}</${prefix}sheetData>${xml.slice(data.at + data.whole.length)}`, changes);
 }

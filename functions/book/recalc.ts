@@ -5,8 +5,7 @@ import type { CellValue } from "./book";
 import { addressOf } from "./cellAddress";
 import { BookFault } from "./fault";
 import { largest, openParts } from "./openParts";
-import type { Parts } from "./parts";
-import { patchBook, packParts } from "./patchBook";
+import { changesOf, packParts, patchBook } from "./patchBook";
 import { readBook } from "./readBook";
 import type { Recalculated } from "./recalculate";
 
@@ -72,13 +71,6 @@ function progress(): (done: number, of: number) => void {
   };
 }
 
-function write(out: string, parts: Parts, results: readonly Recalculated[], partOf: ReadonlyMap<string, string>): void {
-  const changes = new Map<string, Recalculated[]>();
-  for (const r of results) changes.set(partOf.get(r.sheet)!, [...(changes.get(partOf.get(r.sheet)!) ?? []), r]);
-  put(out, packParts(patchBook(parts, new Map([...changes].map(([part, cells]) => [part, cells.map(({ row, column, is, area }) => ({ row, column, value: is, area }))])))));
-  console.log(`wrote ${out}: ${results.length} values`);
-}
-
 async function run(order: Order): Promise<number> {
   const started = performance.now();
   const parts = openParts(bytesOf(order.file));
@@ -89,7 +81,10 @@ async function run(order: Order): Promise<number> {
   const differ = results.filter((r) => !isSame(r.was, r.is));
   for (const result of differ) console.log(lineOf(result));
   console.log(`${basename(order.file)}: ${results.length.toLocaleString("en")} cells calculated, ${differ.length.toLocaleString("en")} differ (${((performance.now() - started) / 1000).toFixed(1)} s)`);
-  if (order.write !== undefined) write(order.write, parts, differ, new Map(book.sheets.map((s) => [s.name, s.part])));
+  if (order.write !== undefined) {
+    put(order.write, packParts(patchBook(parts, changesOf(book, differ))));
+    console.log(`wrote ${order.write}: ${differ.length.toLocaleString("en")} values`);
+  }
   if (order.send !== undefined) {
     const { sendBook } = await import("./sendBook");
     put(order.send, await sendBook({ parts, book, results, only: order.only }));
