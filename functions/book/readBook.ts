@@ -38,8 +38,15 @@ function formulaOf(inner: string): BookFormula | undefined {
   return { text: fromFile(unescape(f.inner)), is, shared: is === "shared" ? Number(si) : undefined, area: is === "array" && ref !== undefined ? areaOf(ref) : undefined };
 }
 
+/** Counted before any is read, since that takes longer. */
+function refuseCrowd(xml: string): void {
+  const start = /<(?:[\w.-]+:)?c[\s>/]/g;
+  for (let count = 0; start.test(xml); count += 1) if (count === mostCells) throw new BookFault(`has a sheet of more than ${mostCells.toLocaleString("en")} cells; that is more than is read`);
+}
+
 /** The cells of a sheet's part. A writer may leave out addresses: then each follows the one before. */
 function cellsOf(xml: string, strings: readonly string[]): BookCell[] {
+  refuseCrowd(xml);
   const cells: BookCell[] = [];
   let row = -1;
   for (const line of elements(xml, "row")) {
@@ -52,7 +59,6 @@ function cellsOf(xml: string, strings: readonly string[]): BookCell[] {
       const value = valueOf(t, firstElement(inner, "v")?.inner, inner, strings);
       if (value === null && formula === undefined) continue;
       cells.push({ row, column, value, error: t === "e", formula });
-      if (cells.length > mostCells) throw new BookFault(`has a sheet of more than ${mostCells.toLocaleString("en")} cells; that is more than is read`);
     }
   }
   return cells;
