@@ -61,7 +61,7 @@ const tryit = {
   output: { path: here("dist/tryit"), filename: "[name].js", chunkFilename: "[name].js", publicPath: "" },
   optimization: { minimizer: [new Terser({ minify: Terser.esbuildMinify, terserOptions: { target: "es2020" }, extractComments: false })] },
   module: { rules: [ts("taskpane/tryit/tsconfig.json"), { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }, { test: /\.m?js$/, resolve: { fullySpecified: false } }] },
-  plugins: [new MiniCss({ filename: "[name].css" }), new Copy({ patterns: [{ from: "taskpane/tryit/index.html", to: "index.html" }] })],
+  plugins: [new MiniCss({ filename: "[name].css" }), new Copy({ patterns: [{ from: "taskpane/tryit/index.html", to: "index.html" }, { from: "docs/samples/*.xlsx", to: "samples/[name][ext]" }] })],
 };
 
 /** Programs that run under Node. */

@@ -40,7 +40,8 @@ const withArea = (f: Element, area: Area, prefix: string): string => `<${prefix}
 /** The formula's element as it is to stand; "" for none. */
 function formulaText(f: Element | undefined, { formula, area }: CellChange, prefix: string): string {
   if (formula === null) return "";
-  if (formula !== undefined) return `<${prefix}f>${escape(toFile(formula))}</${prefix}f>`;
+  // A new formula that fills cells is kept in the old way, {=…}: the newer one needs a part that the file may not have.
+  if (formula !== undefined) return `<${prefix}f${area === undefined ? "" : ` t="array" ref="${areaText(area)}"`}>${escape(toFile(formula))}</${prefix}f>`;
   if (f === undefined) return "";
   return area === undefined ? f.whole : withArea(f, area, prefix);
 }

@@ -5,8 +5,11 @@ import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
 import validationWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import { CellAlertManagerService, type ICellAlert } from "@univerjs/sheets-ui";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import { bookFunctions } from "../../functions/book/engine";
+import { correctIndexCache } from "../../functions/book/indexCache";
 import { catalogue } from "../../functions/catalogue";
-import { gridDescriptions, gridFunctions } from "../../functions/grid";
+import { gridDescriptions } from "../../functions/grid";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 
@@ -34,11 +37,13 @@ const register = (univer: Univer, presets: readonly Preset[]): void => {
 
 /** The grid in `container`, with our functions registered as its own classes. */
 export function makeGrid(container: string, book: Partial<IWorkbookData>) {
+  correctIndexCache();
   const locales = { [LocaleType.EN_US]: mergeLocales(coreWords, validationWords) };
   const univer = new Univer({ locale: LocaleType.EN_US, locales, logLevel: LogLevel.ERROR });
-  const formula = { function: gridFunctions(catalogue), description: gridDescriptions(catalogue), initialFormulaComputing: 0 };
+  const formula = { function: bookFunctions(), description: gridDescriptions(catalogue), initialFormulaComputing: 0 };
   register(univer, [UniverSheetsCorePreset({ container, header: true, toolbar: false, formula, sheets: { disableForceStringMark: true, disableForceStringAlert: true } } as Parameters<typeof UniverSheetsCorePreset>[0]), UniverSheetsDataValidationPreset({})]);
   const api = FUniver.newAPI(univer);
+  let books = 0;
   api.createWorkbook(book);
 
   const sentenceAt = (row: number, column: number): string => {
@@ -47,15 +52,30 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
     return errorCode.test(String(data?.v ?? "")) ? ((data?.custom as { sentence?: string } | undefined)?.sentence ?? "") : "";
   };
   const alerts = univer.__getInjector().get(CellAlertManagerService);
-  const show = alerts.showAlert.bind(alerts);
-  alerts.showAlert = (alert: ICellAlert) => {
-    const text = alert.location === undefined ? "" : sentenceAt(alert.location.row, alert.location.col);
-    show(text === "" ? alert : { ...alert, title: "Kerfsheet", message: text, width: 280 });
+  const alert = alerts.showAlert.bind(alerts);
+  alerts.showAlert = (about: ICellAlert) => {
+    const text = about.location === undefined ? "" : sentenceAt(about.location.row, about.location.col);
+    alert(text === "" ? about : { ...about, title: "Kerfsheet", message: text, width: 280 });
   };
   const selected = (): Selected | undefined => {
     const range = api.getActiveWorkbook()?.getActiveSheet().getActiveRange();
     if (range === null || range === undefined) return undefined;
     return { address: range.getA1Notation(), formula: range.getFormula(), value: range.getDisplayValue(), sentence: sentenceAt(range.getRow(), range.getColumn()) };
   };
-  return { api, selected };
+  /** Another book in place of the one that is shown. */
+  const show = (next: Partial<IWorkbookData>): void => {
+    const old = api.getActiveWorkbook()?.getId();
+    if (old !== undefined) api.disposeUnit(old);
+    books += 1;
+    api.createWorkbook({ ...next, id: `book${books}` });
+  };
+  /** Asks before anything is done to the grid whether it may be. */
+  const beforeCommand = (may: (id: string) => boolean): void => {
+    api.addEvent(api.Event.BeforeCommandExecute, (event) => {
+      if (!may(event.id)) event.cancel = true;
+    });
+  };
+  return { api, selected, show, beforeCommand, formulas: univer.__getInjector().get(FormulaDataModel) };
 }
+
+export type Grid = ReturnType<typeof makeGrid>;

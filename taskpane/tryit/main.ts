@@ -1,19 +1,21 @@
 import "./page.css";
 import { demoBook } from "../../functions/book/samples/books";
 import { bridge } from "../sheet";
+import { bookBar } from "./bookBar";
 import { makeGrid } from "./grid";
 import { gridSheet } from "./gridSheet";
 import { snapshot } from "./snapshot";
 
-const started = performance.now();
-const { api, selected } = makeGrid("grid", snapshot(demoBook));
-const status = document.getElementById("status");
-const explain = document.getElementById("explain");
+let started = performance.now();
+const grid = makeGrid("grid", snapshot(demoBook));
+const { api, selected } = grid;
+const status = document.getElementById("status")!;
+const explain = document.getElementById("explain")!;
 
 /** Says what the selected cell holds, and in one sentence why when it is an error. */
 const say = (): void => {
   const cell = selected();
-  if (explain === null || cell === undefined) return;
+  if (cell === undefined) return;
   explain.textContent = cell.sentence === "" ? `${cell.address}  ${cell.formula}  ${cell.value}`.trim() : `${cell.address} is ${cell.value}: ${cell.sentence}`;
 };
 
@@ -22,8 +24,8 @@ const listeners = new Set<() => void>([say]);
 const tellAll = (): void => { for (const tell of listeners) tell(); };
 
 api.getFormula().calculationResultApplied(() => {
-  if (status !== null && status.dataset["ready"] !== "yes") {
-    status.textContent = `calculated ${((performance.now() - started) / 1000).toFixed(1)} s after the start`;
+  if (status.dataset["ready"] !== "yes") {
+    status.textContent = `calculated in ${((performance.now() - started) / 1000).toFixed(1)} s`;
     status.dataset["ready"] = "yes";
   }
   tellAll();
@@ -31,6 +33,13 @@ api.getFormula().calculationResultApplied(() => {
 
 // The grid's own selection events come late in its first seconds: the pointer and the keys tell sooner.
 for (const [target, event] of [[document.getElementById("grid"), "pointerup"], [document, "keyup"]] as const) target?.addEventListener(event, () => setTimeout(tellAll, 30));
+
+bookBar(grid, () => {
+  started = performance.now();
+  status.dataset["ready"] = "no";
+  status.textContent = "calculating…";
+  document.getElementById("data")!.textContent = "";
+});
 
 // The pane in the frame may be there before the grid: it looks here, and listens.
 Object.assign(window, { kerfsheetGrid: api, [bridge]: gridSheet(api, listeners) });
