@@ -57,6 +57,7 @@ const cases: readonly (readonly [what: string, make: () => Uint8Array, says: Reg
   ["a function that nobody knows", () => formula("_xldudf_OTHER_PRICE(A2)"), /cannot be recalculated: Quote!A1 calls OTHER_PRICE, a function that is not known here$/],
   ["another workbook's cells", () => formula("[1]Prices!A1*2"), /cannot be recalculated: Quote!A1 refers to another workbook$/],
   ["dates from 1904", () => withPart("xl/workbook.xml", Buffer.from(good()["xl/workbook.xml"]!).toString().replace("<sheets>", '<workbookPr date1904="1"/><sheets>')), /counts its dates from 1904/],
+  ["formulas without number", () => withSheet(`<row r="1">${"<c><f>A1</f></c>".repeat(150_001)}</row>`), /holds 150,001 formulas; at most 150,000 are recalculated$/],
   ["a target outside the zip", () => withPart("xl/_rels/workbook.xml.rels", Buffer.from(good()["xl/_rels/workbook.xml.rels"]!).toString().replace("worksheets/sheet1.xml", "../../../../etc/passwd")), /is damaged: its sheet Quote is missing$/],
 ];
 
