@@ -1,12 +1,8 @@
+import { addressOf } from "../functions/book/cellAddress";
 import type { Place } from "./sheet";
 
-const letters = (column: number): string => (column < 26 ? "" : letters(Math.floor(column / 26) - 1)) + String.fromCharCode(65 + (column % 26));
-
-/** "C7" of a row and column counted from 0. */
-export const a1 = (row: number, column: number): string => `${letters(column)}${row + 1}`;
-
 /** "C5:D9", or "C5" for a single cell. */
-export const block = ({ row, column }: Place, rows = 1, columns = 1): string => (rows * columns === 1 ? a1(row, column) : `${a1(row, column)}:${a1(row + rows - 1, column + columns - 1)}`);
+export const block = ({ row, column }: Place, rows = 1, columns = 1): string => (rows * columns === 1 ? addressOf(row, column) : `${addressOf(row, column)}:${addressOf(row + rows - 1, column + columns - 1)}`);
 
 /** A sheet's name as a formula writes it. */
 const quoted = (sheet: string): string => (/^[A-Za-z_][A-Za-z_.]*$/.test(sheet) ? sheet : `'${sheet.replace(/'/g, "''")}'`);

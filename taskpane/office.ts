@@ -1,4 +1,5 @@
-import { a1, absolute, freeName, isCells, splitReference, valuesName } from "./address";
+import { addressOf } from "../functions/book/cellAddress";
+import { absolute, freeName, isCells, splitReference, valuesName } from "./address";
 import { isError } from "./cellErrors";
 import { refusals } from "./refusals";
 import type { Block, Content, Copied, Order, Outcome, Place, Selection, Sheet, Spill, Tab, Value } from "./sheet";
@@ -103,7 +104,7 @@ const rangeOf = (sheet: Excel.Worksheet, order: Order): Excel.Range => sheet.get
 const firstTaken = (formulas: readonly (readonly unknown[])[], order: Order): Outcome | undefined => {
   for (const [r, cells] of formulas.entries()) {
     const c = cells.findIndex((f) => f !== "");
-    if (c >= 0) return { did: "occupied", address: a1(order.at.row + r, order.at.column + c), holds: String(cells[c]).slice(0, 60) };
+    if (c >= 0) return { did: "occupied", address: addressOf(order.at.row + r, order.at.column + c), holds: String(cells[c]).slice(0, 60) };
   }
   return undefined;
 };

@@ -2,7 +2,7 @@ import { CellError, type Cell, type Range } from "../functions/cell";
 import { isRequired, slots, type Entry, type Slot } from "../functions/entry";
 import { parseCall } from "../functions/example";
 import type { Units } from "../src/quantities";
-import { a1 } from "./address";
+import { addressOf } from "../functions/book/cellAddress";
 import { refusals } from "./refusals";
 import { rowColumns } from "./rowColumns";
 import type { Contents, Selection } from "./sheet";
@@ -49,7 +49,7 @@ export function rowFormula(entry: Entry, selection: Selection, literals: Literal
         if (slot.role === "settings" && shop !== undefined) return shop;
         if (slot.role === "units") return units === "metric" ? quoted("metric") : "";
         const column = mayCome(slot) ? columns.get(slot.name === "item" ? "section" : slot.name) : undefined;
-        return column === undefined ? argument(slot, literals, example[i]) : a1(row, column);
+        return column === undefined ? argument(slot, literals, example[i]) : addressOf(row, column);
       }),
     );
 }

@@ -1,6 +1,7 @@
 import { CellValueType, type ICellData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { a1, absolute, freeName, isCells, splitReference } from "../address";
+import { addressOf } from "../../functions/book/cellAddress";
+import { absolute, freeName, isCells, splitReference } from "../address";
 import { refusals } from "../refusals";
 import type { Block, Content, Order, Outcome, Place, Selection, Sheet, Value } from "../sheet";
 
@@ -33,7 +34,7 @@ function taken({ at }: Order, cells: readonly (readonly unknown[])[]): Outcome |
   for (const [r, line] of cells.entries()) {
     const held = (line as readonly (ICellData | undefined)[]).map((cell) => cell?.f ?? cell?.v ?? "");
     const c = held.findIndex((text) => text !== "");
-    if (c >= 0) return { did: "occupied", address: a1(at.row + r, at.column + c), holds: String(held[c]).slice(0, 60) };
+    if (c >= 0) return { did: "occupied", address: addressOf(at.row + r, at.column + c), holds: String(held[c]).slice(0, 60) };
   }
   return undefined;
 }

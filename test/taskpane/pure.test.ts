@@ -7,7 +7,8 @@ import { Memo } from "../../functions/memo";
 import { pickSaw, readShopBlock } from "../../functions/shopBlock";
 import { shopLabels } from "../../functions/shopLabels";
 import { defaultShop } from "../../src/shop/defaultShop";
-import { a1, absolute, block, freeName, shown } from "../../taskpane/address";
+import { addressOf } from "../../functions/book/cellAddress";
+import { absolute, block, freeName, shown } from "../../taskpane/address";
 import { findFunctions } from "../../taskpane/findFunctions";
 import { outlinePath } from "../../taskpane/outlinePath";
 import { readSize } from "../../taskpane/readings";
@@ -20,7 +21,7 @@ import { hostileTexts } from "./injection";
 
 describe("addresses", () => {
   it("are those of the sheet (by definition)", () => {
-    expect([a1(0, 0), a1(6, 25), a1(6, 26), a1(0, 701), a1(1_048_575, 16_383)]).toEqual(["A1", "Z7", "AA7", "ZZ1", "XFD1048576"]);
+    expect([addressOf(0, 0), addressOf(6, 25), addressOf(6, 26), addressOf(0, 701), addressOf(1_048_575, 16_383)]).toEqual(["A1", "Z7", "AA7", "ZZ1", "XFD1048576"]);
     const at = { sheet: "Bill's list", row: 4, column: 2 };
     expect([block(at), block(at, 3, 2), shown(at), absolute(at, 3, 2)]).toEqual(["C5", "C5:D7", "Bill's list!C5", "'Bill''s list'!$C$5:$D$7"]);
   });
