@@ -38,7 +38,7 @@ export function formulasOf({ sheets, tables }: Book): readonly FormulaCell[] {
 
 function tableFree(typed: string, sheet: BookSheet, { row, column }: BookCell, tables: Book["tables"]): string {
   try {
-    return withoutTables(typed, tables, row);
+    return withoutTables(typed, tables, { sheet: sheet.name, row });
   } catch (problem) {
     if (problem instanceof BookFault) throw new BookFault(`${problem.message} (${sheet.name}!${addressOf(row, column)})`);
     throw problem;

@@ -1,8 +1,10 @@
 import { writeXlsx, type CellStyle, type SheetChart, type WriteSheet } from "hucre";
-import { addressOf, areaOf, columnName, type Area } from "./cellAddress";
+import { withCalculatedColumns } from "./calculatedColumns";
+import { addressOf, areaOf, columnName, inArea, type Area } from "./cellAddress";
 import { finishBook } from "./finishBook";
 import { toFile } from "./formulaText";
 import { isInput, isSet, lookOf, sideOf, type RowStyle, type SampleBook, type SampleChart, type SampleRow, type SampleSheet } from "./samples/sheet";
+import { withTables } from "./structured";
 
 /** What the samples become in a file; the library that writes it is known here and where sheets are sent on. */
 
@@ -42,6 +44,20 @@ function styleOf(sheet: SampleSheet, row: SampleRow, r: number, c: number): Cell
 /** Excel marks every call of a function that may give several cells, and puts "@" before one that is not marked. */
 const callsOurs = /(?<![A-Za-z0-9_.])SAW\./;
 
+/** The headings of a table are read from its cells: written twice they would drift. */
+function columnNames(sheet: SampleSheet, area: string): string[] {
+  const { top, left, right } = areaOf(area)!;
+  return Array.from({ length: right - left + 1 }, (_, i) => String(sheet.rows[top]?.cells[left + i] ?? ""));
+}
+
+/** A formula as the file keeps it; inside a table it names its own row's cells by their columns. */
+function stored(sheet: SampleSheet, formula: string, row: number, column: number): string {
+  const own = (sheet.tables ?? []).find(({ area }) => inArea(areaOf(area)!, row, column));
+  if (own === undefined) return toFile(formula);
+  const table = { name: own.name, sheet: sheet.name, area: areaOf(own.area)!, columns: columnNames(sheet, own.area), headers: true, totals: false };
+  return toFile(withTables(formula, table, { sheet: sheet.name, row }));
+}
+
 type Cells = NonNullable<WriteSheet["cells"]>;
 
 function cellsOf(sheet: SampleSheet): Cells {
@@ -53,8 +69,8 @@ function cellsOf(sheet: SampleSheet): Cells {
       const value = row.cells[c] ?? null;
       const style = styleOf(sheet, row, r, c);
       if (typeof value !== "string" || !value.startsWith("=")) cells.set(`${r},${c}`, { value: value === "" ? null : value, style });
-      else if (!callsOurs.test(value)) cells.set(`${r},${c}`, { style, formula: toFile(value) });
-      else cells.set(`${r},${c}`, { style, formula: toFile(value), formulaType: "array", formulaDynamic: true, formulaRef: spills.get(addressOf(r, c)) ?? addressOf(r, c) });
+      else if (!callsOurs.test(value)) cells.set(`${r},${c}`, { style, formula: stored(sheet, value, r, c) });
+      else cells.set(`${r},${c}`, { style, formula: stored(sheet, value, r, c), formulaType: "array", formulaDynamic: true, formulaRef: spills.get(addressOf(r, c)) ?? addressOf(r, c) });
     }
   }
   return cells;
@@ -95,11 +111,7 @@ function chartOf({ kind, title, says, across, up, ends, over, series }: SampleCh
 
 const merge = ({ top, left, bottom, right }: Area) => ({ startRow: top, startCol: left, endRow: bottom, endCol: right });
 
-/** The headings of a table are read from its cells: written twice they would drift. */
-const tableOf = (sheet: SampleSheet, name: string, area: string) => {
-  const { top, left, right } = areaOf(area)!;
-  return { name, range: area, style: "TableStyleLight1", showAutoFilter: false, columns: Array.from({ length: right - left + 1 }, (_, i) => ({ name: String(sheet.rows[top]?.cells[left + i] ?? "") })) };
-};
+const tableOf = (sheet: SampleSheet, name: string, area: string) => ({ name, range: area, style: "TableStyleLight1", showAutoFilter: false, columns: columnNames(sheet, area).map((column) => ({ name: column })) });
 
 function pageOf({ print }: SampleSheet): Pick<WriteSheet, "pageSetup" | "headerFooter"> {
   if (print === undefined) return {};
@@ -132,5 +144,5 @@ const fixed = (sheet: SampleSheet): { name: string; range: string }[] => Object.
 /** A sample as the bytes of an .xlsx file, the same on every run; its formulas have no values yet. */
 export async function writeBook(book: SampleBook): Promise<Uint8Array> {
   const bytes = await writeXlsx({ sheets: book.sheets.map(sheetOf), namedRanges: book.sheets.flatMap(fixed), properties: { title: book.title } });
-  return finishBook(bytes);
+  return withCalculatedColumns(finishBook(bytes));
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { addressOf, areaOf, columnName, columnOf } from "../../functions/book/cellAddress";
 import { fromFile, toFile } from "../../functions/book/formulaText";
-import { withoutTables } from "../../functions/book/structured";
+import { withTables, withoutTables } from "../../functions/book/structured";
 import type { BookTable } from "../../functions/book/book";
 import { attributes, elements, unescape } from "../../functions/book/xml";
 
@@ -23,19 +23,27 @@ describe("references to tables (forms of the standard's part on formulas, ECMA-3
   const lines: BookTable = { name: "Lines", sheet: "It's", area: { top: 1, left: 1, bottom: 6, right: 3 }, columns: ["size", "cut minutes", "a]b"], headers: true, totals: true };
   it.each([
     ["SUM(Lines[size])", "SUM('It''s'!$B$3:$B$6)"],
-    ["Lines[[#This Row],[cut minutes]]*2", "'It''s'!$C$5:$C$5*2"],
-    ["Lines[@size]", "'It''s'!$B$5:$B$5"],
-    ["Lines[@[cut minutes]]", "'It''s'!$C$5:$C$5"],
+    ["Lines[[#This Row],[cut minutes]]*2", "'It''s'!$C$5*2"],
+    ["Lines[@size]", "'It''s'!$B$5"],
+    ["Lines[@[cut minutes]]", "'It''s'!$C$5"],
     ["SUM(Lines[[size]:[cut minutes]])", "SUM('It''s'!$B$3:$C$6)"],
-    ["Lines[[#Totals],[size]]", "'It''s'!$B$7:$B$7"],
+    ["Lines[[#Totals],[size]]", "'It''s'!$B$7"],
     ["Lines[[#Headers],[#Data],[size]]", "'It''s'!$B$2:$B$6"],
     ["ROWS(Lines[#All])", "ROWS('It''s'!$B$2:$D$7)"],
     ["COUNTA(lines[])", "COUNTA('It''s'!$B$3:$D$6)"],
     ["Lines[a']b]", "'It''s'!$D$3:$D$6"],
-    ['"Lines[size]"&Lines[@size]', `"Lines[size]"&'It''s'!$B$5:$B$5`],
+    ['"Lines[size]"&Lines[@size]', `"Lines[size]"&'It''s'!$B$5`],
     ["[1]Prices!A1+Other[size]", "[1]Prices!A1+Other[size]"],
-  ])("%s", (typed, plain) => expect(withoutTables(typed, [lines], 4)).toBe(plain));
-  it.each(["Lines[weight]", "Lines[#Foot]"])("%s is refused, not guessed", (typed) => expect(() => withoutTables(typed, [lines], 4)).toThrow(/names a/));
+  ])("%s", (typed, plain) => expect(withoutTables(typed, [lines], { sheet: "Quote", row: 4 })).toBe(plain));
+  it("on its own sheet without the sheet's name", () => expect(withoutTables("Lines[@size]*SUM(Lines[size])", [lines], { sheet: "It's", row: 4 })).toBe("$B$5*SUM($B$3:$B$6)"));
+  it.each([
+    ["SAW.AREA($B5,C$2)", "SAW.AREA(Lines[[#This Row],[size]],Lines[[#Headers],[cut minutes]])"],
+    ['"B5"&B5&Other!B5&B6&E5&SUM(B5:C5)&D5', `"B5"&Lines[[#This Row],[size]]&Other!B5&B6&E5&SUM(B5:C5)&Lines[[#This Row],[a']b]]`],
+  ])("inside a table %s names its columns, and reads back as the same cells", (plain, named) => {
+    expect(withTables(plain, lines, { sheet: "It's", row: 4 })).toBe(named);
+    expect(withoutTables(named, [lines], { sheet: "It's", row: 4 }).replace(/\$/g, "")).toBe(plain.replace(/\$/g, ""));
+  });
+  it.each(["Lines[weight]", "Lines[#Foot]"])("%s is refused, not guessed", (typed) => expect(() => withoutTables(typed, [lines], { sheet: "Quote", row: 4 })).toThrow(/names a/));
 });
 
 describe("XML and addresses", () => {
