@@ -1,8 +1,7 @@
 import type { ICellData, ISheetDataValidationRule, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import type { Book, BookCell, BookSheet } from "./book";
 import { addressOf, columnOf, inArea, type Area } from "./cellAddress";
-import type { FormulaCell } from "./formulas";
-import { tableData } from "./structured";
+import { namesOf, type FormulaCell } from "./formulas";
 
 /** What a sheet looks like in the grid, beside its cells. */
 export interface SheetLook {
@@ -62,15 +61,14 @@ function cellData(sheet: BookSheet, formulas: ReadonlyMap<string, FormulaCell>, 
  */
 export function gridBook({ book, formulas, kept, looks }: { readonly book: Book; readonly formulas: readonly FormulaCell[]; readonly kept: ReadonlySet<FormulaCell>; readonly looks?: BookLooks }): Partial<IWorkbookData> {
   const ids = new Map(book.sheets.map((s, i) => [s.name, `sheet${i}`]));
-  const texts = formulas.map((f) => f.engine).concat(book.names.map((n) => n.refersTo));
+  const texts = formulas.map((f) => f.engine).concat(namesOf(book).map((n) => n.refersTo));
   const sheets = book.sheets.map((sheet) => {
     const own = new Map(formulas.filter((f) => f.sheet === sheet).map((f) => [addressOf(f.cell.row, f.cell.column), f]));
     const { rows, columns } = reach(sheet.cells, texts);
     const look = looks?.sheets.get(sheet.name);
     return { ...look?.sheet, id: ids.get(sheet.name)!, name: sheet.name, rowCount: rows, columnCount: columns, hidden: Number(sheet.state !== "visible"), cellData: cellData(sheet, own, kept, look) };
   });
-  const tables = book.tables.map((t) => ({ name: t.name, refersTo: tableData(t), sheet: undefined }));
-  const names = [...book.names.filter((n) => !n.name.startsWith("_xlnm.")), ...tables].map((n, i) => [`name${i}`, { id: `name${i}`, name: n.name, formulaOrRefString: n.refersTo, localSheetId: n.sheet === undefined ? "AllDefaultWorkbook" : ids.get(n.sheet) }]);
+  const names = namesOf(book).map((n, i) => [`name${i}`, { id: `name${i}`, name: n.name, formulaOrRefString: n.refersTo, localSheetId: n.sheet === undefined ? "AllDefaultWorkbook" : ids.get(n.sheet) }]);
   return {
     id: "book",
     name: "book",

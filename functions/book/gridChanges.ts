@@ -59,11 +59,13 @@ function heldAt(now: SheetNow, row: number, column: number): Held {
 const gone = (formula: unknown): { readonly formula?: null } => (formula === undefined ? {} : { formula: null });
 
 /** A cell with a formula: another one, or the same with another result. */
-function calculated({ row, column, cell, formula, kept }: Pair, { text, value, area }: Held): CellChange | undefined {
+function calculated({ row, column, formula, kept }: Pair, { text, value, area }: Held): CellChange | undefined {
   if (formula === undefined || kept || text !== `=${formula.engine}`) return { row, column, value, formula: text, ...(area && { area }) };
   const { is, area: before } = formula.cell.formula!;
+  // One cell's formula in the file, but it fills several here, as the page shows: it is kept as what it is here.
+  if (is !== "array" && area !== undefined) return { row, column, value, formula: formula.typed, area };
   const spill = is === "array" ? (area ?? { top: row, left: column, bottom: row, right: column }) : undefined;
-  return isSame(cell?.value ?? null, value) && sameArea(spill, before) ? undefined : { row, column, value, area: spill };
+  return isSame(formula.cell.value, value) && sameArea(spill, before) ? undefined : { row, column, value, area: spill };
 }
 
 /** A cell without one. */

@@ -1,7 +1,6 @@
 import type { IWorkbookData } from "@univerjs/core";
 import type { Book } from "./book";
 import { bookLooks } from "./bookLooks";
-import { addressOf } from "./cellAddress";
 import { knows } from "./engine";
 import { beyond, formulasOf, type FormulaCell } from "./formulas";
 import { gridBook } from "./gridBook";
@@ -25,10 +24,6 @@ export async function openBook(file: string, bytes: Uint8Array): Promise<OpenedB
   const parts = openParts(bytes);
   const book = readBook(parts);
   const formulas = formulasOf(book);
-  const names = new Set(book.names.map((n) => n.name.toLowerCase()));
-  const kept = new Map(formulas.flatMap((f) => {
-    const why = beyond(f, knows, names);
-    return why === undefined ? [] : [[f, `${addressOf(f.cell.row, f.cell.column)} on ${f.sheet.name} ${why}`] as const];
-  }));
+  const kept = beyond(book, formulas, knows);
   return { file, parts, book, formulas, kept, data: gridBook({ book, formulas, kept: new Set(kept.keys()), looks: await bookLooks(bytes) }) };
 }

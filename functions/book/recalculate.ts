@@ -72,11 +72,13 @@ function results(formula: FormulaCell, found: Results, kept: ReadonlyMap<string,
 const mostFormulas = 150_000;
 
 function refuseUnknown(formulas: readonly FormulaCell[], book: Book): void {
-  const names = new Set(book.names.map((n) => n.name.toLowerCase()));
-  for (const formula of formulas) {
-    const why = beyond(formula, knows, names);
-    if (why !== undefined) throw new BookFault(`cannot be recalculated: ${formula.sheet.name}!${addressOf(formula.cell.row, formula.cell.column)} ${why}`);
-  }
+  const [first] = beyond(book, formulas, knows).values();
+  if (first !== undefined) throw new BookFault(`cannot be recalculated: ${first}`);
+}
+
+/** In the file it is one cell's formula, and Excel would take one of the results by a rule of its own; writing any would be a guess. */
+function refuseSpill({ sheet, cell }: FormulaCell, areas: Results["areas"]): void {
+  if (cell.formula!.is !== "array" && at(areas, cell.row, cell.column) !== undefined) throw new BookFault(`cannot be recalculated: ${sheet.name}!${addressOf(cell.row, cell.column)} gives several results, and the file keeps it as a formula of one cell`);
 }
 
 /**
@@ -100,7 +102,10 @@ export async function recalculate(book: Book, tell: (done: number, of: number) =
     return book.sheets.flatMap((sheet) => {
       const found = resultsOf(sheet);
       const kept = new Map(sheet.cells.map((c) => [addressOf(c.row, c.column), c]));
-      return formulas.filter((f) => f.sheet === sheet).flatMap((f) => results(f, found, kept));
+      return formulas.filter((f) => f.sheet === sheet).flatMap((f) => {
+        refuseSpill(f, found.areas);
+        return results(f, found, kept);
+      });
     });
   } finally {
     engine.stop();

@@ -57,6 +57,8 @@ const cases: readonly (readonly [what: string, make: () => Uint8Array, says: Reg
   ["a function that nobody knows", () => formula("_xldudf_OTHER_PRICE(A2)"), /cannot be recalculated: Quote!A1 calls OTHER_PRICE, a function that is not known here$/],
   ["another workbook's cells", () => formula("[1]Prices!A1*2"), /cannot be recalculated: Quote!A1 refers to another workbook$/],
   ["dates from 1904", () => withPart("xl/workbook.xml", Buffer.from(good()["xl/workbook.xml"]!).toString().replace("<sheets>", '<workbookPr date1904="1"/><sheets>')), /counts its dates from 1904/],
+  ["a name that stands for another workbook's cells", () => zip(bookParts({ Quote: '<row r="1"><c r="A1"><f>Prices*2</f><v>4</v></c></row>' }, { names: "<definedName name=\"Prices\">[1]List!$A$1</definedName>" })), /cannot be recalculated: Quote!A1 uses the name Prices, which refers to another workbook$/],
+  ["one cell's formula with several results", () => withSheet('<row r="1"><c r="A1"><v>1</v></c><c r="B1"><f>A1:A3*2</f><v>2</v></c></row>'), /Quote!B1 gives several results, and the file keeps it as a formula of one cell$/],
   ["formulas without number", () => withSheet(`<row r="1">${"<c><f>A1</f></c>".repeat(150_001)}</row>`), /holds 150,001 formulas; at most 150,000 are recalculated$/],
   ["a target outside the zip", () => withPart("xl/_rels/workbook.xml.rels", Buffer.from(good()["xl/_rels/workbook.xml.rels"]!).toString().replace("worksheets/sheet1.xml", "../../../../etc/passwd")), /is damaged: its sheet Quote is missing$/],
 ];

@@ -133,7 +133,7 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     const file = join(dir, "foreign.xlsx");
     writeFileSync(file, zip(bookParts({ One: '<row r="1"><c r="A1"><f>_xldudf_OTHER_PRICE(3)</f><v>5</v></c><c r="B1"><f>A1*2</f><v>10</v></c></row>' })));
     await open(file);
-    expect(await note()).toMatch(/One cell keeps the last value: A1 on One calls OTHER_PRICE/);
+    expect(await note()).toMatch(/One cell keeps the last value: One!A1 calls OTHER_PRICE/);
     expect([await value("One", "A1"), await value("One", "B1")]).toEqual([5, 10]);
     expect(formulas(await save()).get("One!A1")).toBe("OTHER_PRICE(3)");
   });
