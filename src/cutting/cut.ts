@@ -18,6 +18,8 @@ export interface Chips {
   readonly nominal: number;
   /** Greatest chip thickness that a tooth of this group stands [mm]. */
   readonly greatest: number;
+  /** Speed of the group over the band's where the saw cannot run as slowly; 1 otherwise [-]. */
+  readonly credit: number;
 }
 
 /** Specific cutting force kc = kc11·h^-mc and the kerf that it acts on. */

@@ -103,13 +103,13 @@ export function prepareCut(work: CutWork, scenario: Scenario): PreparedCut {
   const chip = slowChip(group, row, speed / wanted);
   const nominal = chip.nominal * factors.chip;
   const load = nominal * k.referenceTeeth.value * scenario.rate * rateFactor(shop, material) * credit;
-  const floor = Math.min(k.rubbingChip.value, nominal * factors.interrupted);
+  const floor = Math.min(k.rubbingChip.value, nominal * factors.interrupted) * credit;
   const greatest = chip.high * factors.chip * factors.interrupted * scenario.toothLoad * credit;
   const band = usualBand({ extent: profile.greatestExtent, shop });
   const span = profile.greatestExtent + shop.guideGap;
   const chipsFor = (pitch: Pitch): Chips => {
     const crowded = Math.min(1, Math.sqrt(k.crowdedTeeth.value / (profile.meanWidth / pitch.mean)));
-    return { load: load * factors.interrupted * crowded, fullLoad: load * crowded, floor, greatest, nominal };
+    return { load: load * factors.interrupted * crowded, fullLoad: load * crowded, floor, greatest, nominal, credit };
   };
   const limits = { greatestFeed: shop.greatestFeed, cuttingForce: forceLimit(band, span, shop, k.feedShare.value * scenario.feedShare), power: bandPower(shop), constantFeed: shop.feedMode === "constant feed" };
   const force = { kc11: group.kc11 * scenario.force, mc: group.mc, kerf: band.kerf * k.sawFactor.value * k.wearFactor.value };

@@ -96,7 +96,7 @@ describe("laws over random cuts", () => {
 
   it.each([{ at: "a typed pitch", pitches: true, least: 14_000 }, { at: "the pitch it chooses", pitches: false, least: 10_000 }])("loosening a limit never lowers the rate at $at, but for 0.51 % of the speed search (50,000 trials)", ({ pitches, least }) => {
     let [tried, worst] = [0, 0];
-    const loosen: readonly (readonly [keyof Shop, number])[] = [["motorPower", 1.3], ["bandWidth", 1.3], ["bandTension", 1.2], ["greatestFeed", 1.5], ["greatestFeedForce", 1.5], ["greatestBandSpeed", 1.2], ["guideGap", 0.7]];
+    const loosen: readonly (readonly [keyof Shop, number])[] = [["motorPower", 1.3], ["bandWidth", 1.3], ["bandTension", 1.2], ["greatestFeed", 1.5], ["greatestFeedForce", 1.5], ["greatestBandSpeed", 1.2], ["leastBandSpeed", 0.8], ["guideGap", 0.7]];
     fc.assert(
       fc.property(pitches ? anyCut : anyCut.map((cut) => ({ ...cut, pitch: undefined })), fc.constantFrom(...loosen), (cut, [key, factor]) => {
         const value = cut.saw[key];

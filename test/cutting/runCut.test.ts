@@ -10,7 +10,7 @@ import { check, inch2, shape, work } from "./fixture";
 /** A cut without any limit but the one asked for: chip load q = chip × teeth at one depth. */
 const bare = (size: string, tpi: number, speed: number, load: number, constantFeed = false): Cut => {
   const real = prepareCut(work(size, "A36"), scenarios.nominal).forPitch(readPitch(tpi));
-  return { ...real, speed, chips: { load, fullLoad: load, floor: 0, greatest: Infinity, nominal: 1 }, chipVolume: 1e-9, limits: { greatestFeed: undefined, cuttingForce: undefined, power: undefined, constantFeed } };
+  return { ...real, speed, chips: { load, fullLoad: load, floor: 0, greatest: Infinity, nominal: 1, credit: 1 }, chipVolume: 1e-9, limits: { greatestFeed: undefined, cuttingForce: undefined, power: undefined, constantFeed } };
 };
 
 describe("kinematics, where nothing limits the cut", () => {
