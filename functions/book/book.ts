@@ -17,6 +17,9 @@ export interface BookSheet {
 
 export type CellValue = string | number | boolean | null;
 
+/** Errors that are younger than the file format are kept in it as #VALUE!, with a note of their own beside (from memory). */
+export const storedError = (value: CellValue): CellValue => (value === "#SPILL!" || value === "#CALC!" ? "#VALUE!" : value);
+
 export interface BookCell {
   readonly row: number;
   readonly column: number;

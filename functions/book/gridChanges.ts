@@ -4,7 +4,7 @@ import { addressOf, areaOf, inArea, type Area } from "./cellAddress";
 import type { FormulaCell } from "./formulas";
 import type { OpenedBook } from "./openBook";
 import type { CellChange } from "./patchSheet";
-import { isSame } from "./recalculate";
+import { filledArea, isSame } from "./recalculate";
 
 type Matrix<T> = IObjectMatrixPrimitiveType<T> | undefined;
 
@@ -25,8 +25,6 @@ const valueIn = (data: Nullable<ICellData>): CellValue => {
   if (p != null && v == null) return p.body?.dataStream.replace(/[\r\n]+$/, "") ?? null;
   return t === CellValueType.BOOLEAN && v != null ? Boolean(Number(v)) : v === undefined || v === "" ? null : v;
 };
-
-const areaIn = (range: IRange | undefined): Area | undefined => range && { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
 
 const sameArea = (a: Area | undefined, b: Area | undefined): boolean => a?.bottom === b?.bottom && a?.right === b?.right;
 
@@ -53,17 +51,18 @@ interface Held {
 function heldAt(now: SheetNow, row: number, column: number): Held {
   const [data, from, text] = [at(now.cells, row, column), at(now.filled, row, column), now.formulaAt(row, column)];
   const filled = text === "" && data?.v == null && from != null;
-  return { text, filled, value: valueIn(filled ? from : data), area: areaIn(at(now.areas, row, column)) };
+  return { text, filled, value: valueIn(filled ? from : data), area: filledArea(at(now.areas, row, column), data?.v) };
 }
 
 const gone = (formula: unknown): { readonly formula?: null } => (formula === undefined ? {} : { formula: null });
 
 /** A cell with a formula: another one, or the same with another result. */
 function calculated({ row, column, formula, kept }: Pair, { text, value, area }: Held): CellChange | undefined {
-  if (formula === undefined || kept || text !== `=${formula.engine}`) return { row, column, value, formula: text, ...(area && { area }) };
+  const own = value === "#SPILL!" ? { top: row, left: column, bottom: row, right: column } : area;
+  if (formula === undefined || kept || text !== `=${formula.engine}`) return { row, column, value, formula: text, ...(own && { area: own }) };
   const { is, area: before } = formula.cell.formula!;
   // One cell's formula in the file, but it fills several here, as the page shows: it is kept as what it is here.
-  if (is !== "array" && area !== undefined) return { row, column, value, formula: formula.typed, area };
+  if (is !== "array" && own !== undefined) return { row, column, value, formula: formula.typed, area: own };
   const spill = is === "array" ? (area ?? { top: row, left: column, bottom: row, right: column }) : undefined;
   return isSame(formula.cell.value, value) && sameArea(spill, before) ? undefined : { row, column, value, area: spill };
 }

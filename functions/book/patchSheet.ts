@@ -1,4 +1,4 @@
-import type { CellValue } from "./book";
+import { storedError, type CellValue } from "./book";
 import { addressOf, columnName, columnOf, type Area } from "./cellAddress";
 import { toFile } from "./formulaText";
 import { attributes, elements, escape, firstElement, type Element } from "./xml";
@@ -26,7 +26,7 @@ function kept(value: CellValue, calculated: boolean, prefix: string): readonly [
   if (value === null) return ["", ""];
   if (typeof value === "number") return ["", v(String(value))];
   if (typeof value === "boolean") return [' t="b"', v(value ? "1" : "0")];
-  if (calculated && errorCode.test(value)) return [' t="e"', v(value)];
+  if (calculated && errorCode.test(value)) return [' t="e"', v(String(storedError(value)))];
   if (calculated) return [' t="str"', v(escape(value))];
   return [' t="inlineStr"', `<${prefix}is><${prefix}t${preserved(value)}>${escape(value)}</${prefix}t></${prefix}is>`];
 }

@@ -1,5 +1,5 @@
 import { CellValueType, type ICellData, type IObjectMatrixPrimitiveType, type IRange, type Nullable } from "@univerjs/core";
-import type { Book, BookCell, BookSheet, CellValue } from "./book";
+import { storedError, type Book, type BookCell, type BookSheet, type CellValue } from "./book";
 import { addressOf, type Area } from "./cellAddress";
 import { knows, startEngine } from "./engine";
 import { BookFault } from "./fault";
@@ -36,6 +36,9 @@ const sentenceIn = ({ v, custom }: ICellData): string => (typeof v === "string" 
 
 const unite = (a: Area | undefined, b: Area | undefined): Area | undefined => (a === undefined || b === undefined ? (a ?? b) : { top: a.top, left: a.left, bottom: Math.max(a.bottom, b.bottom), right: Math.max(a.right, b.right) });
 
+/** What an array formula fills: the engine remembers the cells that it would fill also where it finds its place taken. */
+export const filledArea = (range: IRange | undefined, value: unknown): Area | undefined => (range === undefined || value === "#SPILL!" ? undefined : { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn });
+
 /** What the engine holds of one sheet. */
 interface Results {
   readonly cells: Matrix<ICellData>;
@@ -59,9 +62,8 @@ function filledBy({ sheet, cell }: FormulaCell, area: Area, { spilled }: Results
 function results(formula: FormulaCell, found: Results, kept: ReadonlyMap<string, BookCell>): Recalculated[] {
   const { sheet, cell, typed } = formula;
   const { row, column } = cell;
-  const range = at(found.areas, row, column);
-  const now = range === undefined ? undefined : { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
   const data = at(found.cells, row, column) ?? {};
+  const now = filledArea(at(found.areas, row, column), data.v);
   const area = cell.formula!.is === "array" ? (now ?? { top: row, left: column, bottom: row, right: column }) : undefined;
   const own = { sheet: sheet.name, row, column, formula: `=${typed}`, was: cell.value, is: valueIn(data) ?? 0, sentence: sentenceIn(data), area };
   const all = unite(cell.formula!.area, now);
@@ -95,16 +97,16 @@ export async function recalculate(book: Book, tell: (done: number, of: number) =
     const loaded = await engine.calculate(gridBook({ book, formulas, kept: new Set() }), tell);
     const model = engine.model();
     const resultsOf = (sheet: BookSheet): Results => {
-      const worksheet = loaded.getSheetByName(sheet.name)!;
-      const [unit, id] = [loaded.getId(), worksheet.getSheetId()];
-      return { cells: worksheet.getSheet().getSnapshot().cellData, spilled: model.getArrayFormulaCellData()[unit]?.[id], areas: model.getArrayFormulaRange()[unit]?.[id] };
+      const worksheet = loaded.getSheetBySheetName(sheet.name)!;
+      const [unit, id] = [loaded.getUnitId(), worksheet.getSheetId()];
+      return { cells: worksheet.getSnapshot().cellData, spilled: model.getArrayFormulaCellData()[unit]?.[id], areas: model.getArrayFormulaRange()[unit]?.[id] };
     };
     return book.sheets.flatMap((sheet) => {
       const found = resultsOf(sheet);
-      const kept = new Map(sheet.cells.map((c) => [addressOf(c.row, c.column), c]));
+      const before = new Map(sheet.cells.map((c) => [addressOf(c.row, c.column), c]));
       return formulas.filter((f) => f.sheet === sheet).flatMap((f) => {
         refuseSpill(f, found.areas);
-        return results(f, found, kept);
+        return results(f, found, before);
       });
     });
   } finally {
@@ -118,5 +120,5 @@ const closeness = 1e-11;
 /** Two values that a person would call the same. */
 export function isSame(a: CellValue, b: CellValue): boolean {
   if (typeof a === "number" && typeof b === "number") return Math.abs(a - b) <= closeness * Math.max(Math.abs(a), Math.abs(b)) || Math.abs(a - b) < 1e-13;
-  return (a ?? "") === (b ?? "");
+  return (storedError(a) ?? "") === (storedError(b) ?? "");
 }

@@ -91,8 +91,10 @@ export function bookBar(grid: Grid, starting: () => void): void {
       note.textContent = problem instanceof BookFault ? `${file.name} ${problem.message}.` : `${file.name} could not be opened; nothing has changed.`;
     }
   };
-  const keep = (): void => {
+  const keep = async (): Promise<void> => {
     if (opened === undefined) return;
+    note.textContent = "Calculating everything once more…";
+    await grid.calculate();
     const changes = gridChanges(opened, sheetNow(grid));
     const cells = [...changes.values()].reduce((n, list) => n + list.length, 0);
     download(opened.file, packParts(patchBook(opened.parts, changes)));
@@ -100,7 +102,7 @@ export function bookBar(grid: Grid, starting: () => void): void {
   };
 
   takeFiles(byId("open"), input, (file) => void open(file));
-  save.addEventListener("click", keep);
+  save.addEventListener("click", () => void keep());
   grid.beforeCommand((id) => {
     if (opened === undefined || !structural.test(id)) return true;
     note.textContent = "Rows, columns and sheets of an opened workbook are added, moved and named in Excel: here only cells are saved.";

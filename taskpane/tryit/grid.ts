@@ -35,6 +35,20 @@ const register = (univer: Univer, presets: readonly Preset[]): void => {
   }
 };
 
+/** Everything anew: an edit does not always reach a formula whose place was taken. */
+function calculateAll(api: FUniver, formulas: FormulaDataModel): Promise<void> {
+  const sheets = formulas.getFormulaData()[api.getActiveWorkbook()!.getId()] ?? {};
+  // Without a formula the engine has nothing to say when it is done.
+  if (!Object.values(sheets).some((sheet) => Object.keys(sheet ?? {}).length > 0)) return Promise.resolve();
+  return new Promise((done) => {
+    const applied = api.getFormula().calculationResultApplied(() => {
+      applied.dispose();
+      done();
+    });
+    api.getFormula().executeCalculation();
+  });
+}
+
 /** The grid in `container`, with our functions registered as its own classes. */
 export function makeGrid(container: string, book: Partial<IWorkbookData>) {
   correctIndexCache();
@@ -75,7 +89,8 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
       if (!may(event.id)) event.cancel = true;
     });
   };
-  return { api, selected, show, beforeCommand, formulas: univer.__getInjector().get(FormulaDataModel) };
+  const formulas = univer.__getInjector().get(FormulaDataModel);
+  return { api, selected, show, calculate: () => calculateAll(api, formulas), beforeCommand, formulas };
 }
 
 export type Grid = ReturnType<typeof makeGrid>;

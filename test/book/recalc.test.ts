@@ -81,5 +81,5 @@ describe.each([...foreign, ...samples])("%s", (file) => {
 });
 
 describe("values that a person calls the same", () => {
-  it.each([[1, 1 + 1e-12, true], [1, 1.0000001, false], [0, 1e-14, true], ["3/4", 0.75, false], ["", null, true], [true, 1, false], ["#N/A", "#N/A", true]] as const)("%j and %j: %s", (a, b, same) => expect(isSame(a, b)).toBe(same));
+  it.each([[1, 1 + 1e-12, true], [1, 1.0000001, false], [0, 1e-14, true], ["3/4", 0.75, false], ["", null, true], [true, 1, false], ["#N/A", "#N/A", true], ["#SPILL!", "#VALUE!", true]] as const)("%j and %j: %s", (a, b, same) => expect(isSame(a, b)).toBe(same));
 });

@@ -12,7 +12,7 @@ import { browserPath, openTryit } from "./open";
 
 /** One's own workbook in the try-it page: opened, edited, saved, opened again. */
 
-interface Range { getRawValue(): unknown; getValue(): unknown; getFormula(): string; setValue(v: unknown): void; getCellData(): { custom?: { sentence?: string } } | null; activate(): void }
+interface Range { getRawValue(): unknown; getValue(): unknown; getFormula(): string; setValue(v: unknown): void; getCellData(): { custom?: { sentence?: string } } | null; activate(): void; clearContent(): void }
 interface Sheet { getRange(a: string): Range; activate(): void; insertRows(at: number, count: number): void; getSheetName(): string }
 declare const window: { kerfsheetGrid: { getActiveWorkbook(): { getActiveSheet(): Sheet; getSheetByName(name: string): Sheet; getSheets(): Sheet[] } } };
 
@@ -112,6 +112,23 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     expect(["F2", "F3", "F4"].map((c) => values(spilt).get(`Cuts & costs!${c}`) ?? null)).toEqual([1, null, null]);
     writeFileSync(file, spilt);
     expect(recalc(file).stdout).toMatch(/ 0 differ /);
+  });
+
+  it("a cell typed into a spill keeps its value, the spill says that its place is taken, and clears up", async () => {
+    await open("test/data/books/xlsxwriter.xlsx");
+    await enter("Cuts & costs", "F3", "mine");
+    expect(await value("Cuts & costs", "F2")).toBe("#SPILL!");
+    const blocked = await save();
+    // The format has no #SPILL!: it is kept as #VALUE!, and the formula as one that fills no other cell.
+    expect(["F2", "F3", "F4"].map((c) => values(blocked).get(`Cuts & costs!${c}`) ?? null)).toEqual(["#VALUE!", "mine", null]);
+    const file = join(dir, "blocked.xlsx");
+    writeFileSync(file, blocked);
+    expect(recalc(file).stdout).toMatch(/ 0 differ /);
+    await open(file);
+    expect(await value("Cuts & costs", "F3")).toBe("mine");
+    await page.evaluate(() => { window.kerfsheetGrid.getActiveWorkbook().getSheetByName("Cuts & costs").getRange("F3").clearContent(); });
+    await expect.poll(() => value("Cuts & costs", "F2")).toBeCloseTo(12.566, 3);
+    expect(values(await save()).get("Cuts & costs!F3")).toBeCloseTo(9, 6);
   });
 
   it("a typed formula, one that fills cells, text that looks like a date, and an emptied cell are kept", async () => {
