@@ -46,9 +46,11 @@ const sheetOf = (sheet: Sheet): Partial<IWorksheetData> => ({
   ...(sheet.freezePane && { freeze: { xSplit: sheet.freezePane.columns ?? 0, ySplit: sheet.freezePane.rows ?? 0, startRow: sheet.freezePane.rows ?? -1, startColumn: sheet.freezePane.columns ?? -1 } }),
 });
 
+/** A list that allows other words too is left out: the grid would mark each of them as wrong. */
 const rule = ({ range, values, formula1, errorStyle, showErrorMessage }: DataValidation, uid: string): ISheetDataValidationRule[] => {
+  if (showErrorMessage !== true) return [];
   const ranges = range.split(/\s+/).map(areaOf).filter((a) => a !== undefined).map((a) => ({ startRow: a.top, endRow: a.bottom, startColumn: a.left, endColumn: a.right }));
-  return [{ uid, type: "list", formula1: values?.join(",") ?? `=${formula1 ?? ""}`, ranges, allowBlank: true, showErrorMessage: showErrorMessage === true, errorStyle: errorStyle === "stop" || errorStyle === undefined ? 1 : 2, renderMode: 1 }];
+  return [{ uid, type: "list", formula1: values?.join(",") ?? `=${formula1 ?? ""}`, ranges, allowBlank: true, showErrorMessage: true, errorStyle: errorStyle === "stop" || errorStyle === undefined ? 1 : 2, renderMode: 1 }];
 };
 
 /** The looks of a workbook that has been opened already: its bytes are known to be sound. */
