@@ -1,4 +1,4 @@
-import type { Area } from "./cellAddress";
+import { addressOf, type Area } from "./cellAddress";
 
 /** A workbook as its files hold it: what stands in each cell, nothing of its looks. */
 export interface Book {
@@ -17,6 +17,8 @@ export interface BookSheet {
 
 export type CellValue = string | number | boolean | null;
 
+export const isErrorCode = (value: CellValue): boolean => typeof value === "string" && /^#(?:N\/A|NUM!|VALUE!|DIV\/0!|REF!|NAME\?|NULL!|SPILL!|CALC!)$/.test(value);
+
 /** Errors that are younger than the file format are kept in it as #VALUE!, with a note of their own beside (from memory). */
 export const storedError = (value: CellValue): CellValue => (value === "#SPILL!" || value === "#CALC!" ? "#VALUE!" : value);
 
@@ -25,9 +27,18 @@ export interface BookCell {
   readonly column: number;
   /** As it was last calculated, or typed; null where nothing is kept. */
   readonly value: CellValue;
-  /** The value is an error code such as #N/A. */
-  readonly error: boolean;
   readonly formula: BookFormula | undefined;
+}
+
+/** The cells that another cell's formula fills, by address. */
+export function filledCells({ cells }: BookSheet): ReadonlySet<string> {
+  const filled = new Set<string>();
+  for (const { row, column, formula } of cells) {
+    if (formula?.area === undefined) continue;
+    const { top, left, bottom, right } = formula.area;
+    for (let r = top; r <= bottom; r += 1) for (let c = left; c <= right; c += 1) if (r !== row || c !== column) filled.add(addressOf(r, c));
+  }
+  return filled;
 }
 
 export interface BookFormula {

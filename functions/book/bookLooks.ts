@@ -1,7 +1,8 @@
 import type { ISheetDataValidationRule, IStyleData, IWorksheetData } from "@univerjs/core";
-import { readXlsx, type BorderSide, type CellStyle, type Color, type DataValidation, type Sheet } from "hucre";
+import type { BorderSide, CellStyle, Color, DataValidation, Sheet } from "hucre";
 import { areaOf } from "./cellAddress";
 import type { BookLooks, SheetLook } from "./gridBook";
+import { readLooks } from "./readLooks";
 
 /** The looks of a workbook for the grid: fonts, fills, borders, formats, widths, frozen rows, lists. Charts and pictures are not shown. */
 
@@ -55,7 +56,7 @@ const rule = ({ range, values, formula1, errorStyle, showErrorMessage }: DataVal
 
 /** The looks of a workbook that has been opened already: its bytes are known to be sound. */
 export async function bookLooks(bytes: Uint8Array): Promise<BookLooks> {
-  const book = await readXlsx(bytes, { readStyles: true });
+  const book = await readLooks(bytes);
   const colour = colourIn(book.themeColors);
   const names = new Map<string, string>();
   const styles: Record<string, IStyleData> = {};

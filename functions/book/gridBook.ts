@@ -1,6 +1,6 @@
 import type { ICellData, ISheetDataValidationRule, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import type { Book, BookCell, BookSheet } from "./book";
-import { addressOf, columnOf, inArea, type Area } from "./cellAddress";
+import { filledCells, type Book, type BookCell, type BookSheet } from "./book";
+import { addressOf, columnOf } from "./cellAddress";
 import { namesOf, type FormulaCell } from "./formulas";
 
 /** What a sheet looks like in the grid, beside its cells. */
@@ -40,14 +40,14 @@ const dataOf = ({ value }: BookCell): ICellData => (value === null ? {} : { v: t
 /** The cells of a sheet for the engine. What a spill fills is left empty, or the spill would find its place taken. */
 function cellData(sheet: BookSheet, formulas: ReadonlyMap<string, FormulaCell>, kept: ReadonlySet<FormulaCell>, look: SheetLook | undefined): IWorksheetData["cellData"] {
   const data: Record<number, Record<number, ICellData>> = {};
-  const spills = sheet.cells.flatMap((c): readonly (readonly [Area, BookCell])[] => (c.formula?.area === undefined ? [] : [[c.formula.area, c]]));
+  const filled = filledCells(sheet);
   for (const [at, s] of look?.styles ?? []) {
     const [row, column] = at.split(",").map(Number) as [number, number];
     (data[row] ??= {})[column] = { s };
   }
   for (const cell of sheet.cells) {
     const formula = formulas.get(addressOf(cell.row, cell.column));
-    const spilled = formula === undefined && spills.some(([area, anchor]) => anchor !== cell && inArea(area, cell.row, cell.column));
+    const spilled = formula === undefined && filled.has(addressOf(cell.row, cell.column));
     const content = formula !== undefined && !kept.has(formula) ? { f: `=${formula.engine}` } : spilled ? {} : dataOf(cell);
     const row = (data[cell.row] ??= {});
     row[cell.column] = { ...row[cell.column], ...content };

@@ -1,12 +1,11 @@
-import { CellValueType, type ICellData, type IObjectMatrixPrimitiveType, type IRange, type Nullable } from "@univerjs/core";
-import type { BookCell, BookSheet, CellValue } from "./book";
-import { addressOf, areaOf, inArea, type Area } from "./cellAddress";
+import type { ICellData, IRange, Nullable } from "@univerjs/core";
+import { filledCells, type BookCell, type BookSheet, type CellValue } from "./book";
+import { addressOf, areaOf, type Area } from "./cellAddress";
 import type { FormulaCell } from "./formulas";
+import { at, filledArea, valueIn, type Matrix } from "./gridCells";
 import type { OpenedBook } from "./openBook";
 import type { CellChange } from "./patchSheet";
-import { filledArea, isSame } from "./recalculate";
-
-type Matrix<T> = IObjectMatrixPrimitiveType<T> | undefined;
+import { isSame } from "./recalculate";
 
 /** What the grid holds of one sheet now. */
 export interface SheetNow {
@@ -17,14 +16,6 @@ export interface SheetNow {
   /** A cell's formula with "="; empty for none. */
   readonly formulaAt: (row: number, column: number) => string;
 }
-
-const at = <T>(matrix: Matrix<T>, row: number, column: number): T | undefined => matrix?.[row]?.[column];
-
-const valueIn = (data: Nullable<ICellData>): CellValue => {
-  const { v, t, p } = data || {};
-  if (p != null && v == null) return p.body?.dataStream.replace(/[\r\n]+$/, "") ?? null;
-  return t === CellValueType.BOOLEAN && v != null ? Boolean(Number(v)) : v === undefined || v === "" ? null : v;
-};
 
 const sameArea = (a: Area | undefined, b: Area | undefined): boolean => a?.bottom === b?.bottom && a?.right === b?.right;
 
@@ -67,18 +58,21 @@ function calculated({ row, column, formula, kept }: Pair, { text, value, area }:
   return isSame(formula.cell.value, value) && sameArea(spill, before) ? undefined : { row, column, value, area: spill };
 }
 
-/** A cell without one. */
-function plain({ row, column, cell, formula, kept, wasFilled }: Pair, { value, filled }: Held): CellChange | undefined {
-  const was = cell?.value ?? null;
-  if (filled) return wasFilled && isSame(was, value) ? undefined : { row, column, value, filled, ...gone(formula) };
+/** A cell that another cell's formula fills, in the file or only now. */
+const fed = ({ row, column, cell, formula, wasFilled }: Pair, value: CellValue): CellChange | undefined => (wasFilled && isSame(cell?.value ?? null, value) ? undefined : { row, column, value, filled: true, ...gone(formula) });
+
+/** A cell that holds what was typed, or nothing. */
+function plain({ row, column, cell, formula, kept, wasFilled }: Pair, held: CellValue): CellChange | undefined {
+  const value = held === "" ? null : held;
   const holdsOn = formula === undefined || kept;
   const fromFormula = wasFilled && value !== null;
-  return isSame(was, value) && holdsOn && !fromFormula ? undefined : { row, column, value, ...gone(cell?.formula) };
+  return isSame(cell?.value ?? null, value) && holdsOn && !fromFormula ? undefined : { row, column, value, ...gone(cell?.formula) };
 }
 
 function changeOf(pair: Pair, now: SheetNow): CellChange | undefined {
   const held = heldAt(now, pair.row, pair.column);
-  return held.text === "" ? plain(pair, held) : calculated(pair, held);
+  if (held.text !== "") return calculated(pair, held);
+  return held.filled ? fed(pair, held.value) : plain(pair, held.value);
 }
 
 /** Followers of a shared formula whose leader is no longer what it was get their own text. */
@@ -94,14 +88,14 @@ function sheetChanges(opened: OpenedBook, sheet: BookSheet, now: SheetNow): Cell
   const formulas = opened.formulas.filter((f) => f.sheet === sheet);
   const byAddress = new Map(formulas.map((f) => [addressOf(f.cell.row, f.cell.column), f]));
   const cells = new Map(sheet.cells.map((c) => [addressOf(c.row, c.column), c]));
-  const spills = formulas.flatMap((f) => (f.cell.formula!.area === undefined ? [] : [{ area: f.cell.formula!.area, cell: f.cell }]));
+  const filled = filledCells(sheet);
   const places = new Set(cells.keys());
   for (const place of placesIn(now.cells).concat(placesIn(now.filled))) places.add(place);
   const changes = [...places].flatMap((place) => {
     const { top: row, left: column } = areaOf(place)!;
     const [cell, formula] = [cells.get(place), byAddress.get(place)];
     const kept = formula !== undefined ? opened.kept.has(formula) : cell?.formula !== undefined;
-    const wasFilled = formula === undefined && spills.some((s) => s.cell !== cell && inArea(s.area, row, column));
+    const wasFilled = formula === undefined && filled.has(place);
     const change = changeOf({ row, column, cell, formula, kept, wasFilled }, now);
     return change === undefined ? [] : [change];
   });

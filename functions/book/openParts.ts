@@ -4,7 +4,7 @@ import { partText, workbookPart, type Parts } from "./parts";
 import { attributes, elements } from "./xml";
 import { crc32, zipDirectory, type ZipEntry } from "./zipDirectory";
 
-/** Measured: a file of these sizes is read and recalculated on an ordinary computer; what is larger is refused, not guessed at. */
+/** Judgement: far above a workbook of 150,000 formulas (3 MB, 25 MB unpacked), and within what a browser's page may hold. */
 export const largest = { file: 30e6, unpacked: 150e6, parts: 4000 };
 
 const starts = (bytes: Uint8Array, ...mark: readonly number[]): boolean => mark.every((b, i) => bytes[i] === b);

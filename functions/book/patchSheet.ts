@@ -1,4 +1,4 @@
-import { storedError, type CellValue } from "./book";
+import { isErrorCode, storedError, type CellValue } from "./book";
 import { addressOf, columnName, columnOf, type Area } from "./cellAddress";
 import { toFile } from "./formulaText";
 import { attributes, elements, escape, firstElement, type Element } from "./xml";
@@ -16,8 +16,6 @@ export interface CellChange {
   readonly area?: Area | undefined;
 }
 
-const errorCode = /^#(?:N\/A|NUM!|VALUE!|DIV\/0!|REF!|NAME\?|NULL!|SPILL!|CALC!)$/;
-
 const preserved = (text: string): string => (/^\s|\s$|\n/.test(text) ? ' xml:space="preserve"' : "");
 
 /** Type and content of a value: a formula's text and a typed one are kept in different ways. */
@@ -26,7 +24,7 @@ function kept(value: CellValue, calculated: boolean, prefix: string): readonly [
   if (value === null) return ["", ""];
   if (typeof value === "number") return ["", v(String(value))];
   if (typeof value === "boolean") return [' t="b"', v(value ? "1" : "0")];
-  if (calculated && errorCode.test(value)) return [' t="e"', v(String(storedError(value)))];
+  if (calculated && isErrorCode(value)) return [' t="e"', v(String(storedError(value)))];
   if (calculated) return [' t="str"', v(escape(value))];
   return [' t="inlineStr"', `<${prefix}is><${prefix}t${preserved(value)}>${escape(value)}</${prefix}t></${prefix}is>`];
 }

@@ -1,11 +1,11 @@
 import type { Book, BookCell, BookFormula, BookName, BookSheet, BookTable, CellValue } from "./book";
-import { areaOf, columnOf } from "./cellAddress";
+import { areaOf, columnOf, type Area } from "./cellAddress";
 import { BookFault } from "./fault";
 import { fromFile } from "./formulaText";
 import { partText, relationsOf, workbookPart, type Parts, type Relation } from "./parts";
 import { attributes, elements, firstElement, unescape } from "./xml";
 
-/** Measured with the engine; a sheet that claims more cells than this is refused. */
+/** Judgement: many times what the engine calculates (recalculate's limit), so that only a sheet of another purpose is refused. */
 const mostCells = 1_000_000;
 
 /** 8,192 characters as typed, a little more as written in XML. */
@@ -44,11 +44,18 @@ function refuseCrowd(xml: string): void {
   for (let count = 0; start.test(xml); count += 1) if (count === mostCells) throw new BookFault(`has a sheet of more than ${mostCells.toLocaleString("en")} cells; that is more than is read`);
 }
 
+const cellsIn = ({ top, left, bottom, right }: Area): number => (bottom - top + 1) * (right - left + 1);
+
+/** The last row and column of a sheet are Excel's own. */
+function refuseOutside(row: number, column: number): void {
+  if (!(row >= 0 && row < 1_048_576 && column >= 0 && column < 16_384)) throw new BookFault("is damaged: it has a cell outside of any sheet");
+}
+
 /** The cells of a sheet's part. A writer may leave out addresses: then each follows the one before. */
 function cellsOf(xml: string, strings: readonly string[]): BookCell[] {
   refuseCrowd(xml);
   const cells: BookCell[] = [];
-  let row = -1;
+  let [row, filled] = [-1, 0];
   for (const line of elements(xml, "row")) {
     row = Number(attributes(line.tag)["r"] ?? row + 2) - 1;
     let column = -1;
@@ -58,7 +65,10 @@ function cellsOf(xml: string, strings: readonly string[]): BookCell[] {
       const formula = formulaOf(inner);
       const value = valueOf(t, firstElement(inner, "v")?.inner, inner, strings);
       if (value === null && formula === undefined) continue;
-      cells.push({ row, column, value, error: t === "e", formula });
+      refuseOutside(row, column);
+      filled += formula?.area === undefined ? 0 : cellsIn(formula.area);
+      if (filled > mostCells) throw new BookFault(`has formulas that fill more than ${mostCells.toLocaleString("en")} cells; that is more than is read`);
+      cells.push({ row, column, value, formula });
     }
   }
   return cells;
@@ -71,7 +81,6 @@ function tablesOf(parts: Parts, sheet: string, part: string): BookTable[] {
     const xml = partText(parts, r.target);
     const { displayName, name, ref = "", headerRowCount = "1", totalsRowCount = "0" } = attributes(firstElement(xml, "table")?.tag ?? "");
     const area = areaOf(ref);
-    // A line break in a heading is _x000a_ in the part and a blank in a formula's words.
     return area === undefined ? [] : [{ name: displayName ?? name ?? "", sheet, area, columns: [...elements(xml, "tableColumn")].map((c) => attributes(c.tag)["name"] ?? ""), headers: headerRowCount !== "0", totals: totalsRowCount !== "0" }];
   });
 }

@@ -79,15 +79,15 @@ async function run(order: Order): Promise<number> {
   const { isSame, recalculate } = await import("./recalculate");
   const results = await recalculate(book, progress());
   const differ = results.filter((r) => !isSame(r.was, r.is));
+  const sent = order.send === undefined ? undefined : await (await import("./sendBook")).sendBook({ parts, book, results, only: order.only });
   for (const result of differ) console.log(lineOf(result));
   console.log(`${basename(order.file)}: ${results.length.toLocaleString("en")} cells calculated, ${differ.length.toLocaleString("en")} differ (${((performance.now() - started) / 1000).toFixed(1)} s)`);
   if (order.write !== undefined) {
     put(order.write, packParts(patchBook(parts, changesOf(book, differ))));
     console.log(`wrote ${order.write}: ${differ.length.toLocaleString("en")} values`);
   }
-  if (order.send !== undefined) {
-    const { sendBook } = await import("./sendBook");
-    put(order.send, await sendBook({ parts, book, results, only: order.only }));
+  if (order.send !== undefined && sent !== undefined) {
+    put(order.send, sent);
     console.log(`wrote ${order.send}: ${order.only.join(", ")}, values only`);
   }
   return differ.length > 0 ? 1 : 0;

@@ -1,10 +1,11 @@
-import { CellValueType, type ICellData, type IObjectMatrixPrimitiveType, type IRange, type Nullable } from "@univerjs/core";
+import type { ICellData, IRange, Nullable } from "@univerjs/core";
 import { storedError, type Book, type BookCell, type BookSheet, type CellValue } from "./book";
 import { addressOf, type Area } from "./cellAddress";
 import { knows, startEngine } from "./engine";
 import { BookFault } from "./fault";
 import { beyond, formulasOf, type FormulaCell } from "./formulas";
 import { gridBook } from "./gridBook";
+import { at, filledArea, valueIn, type Matrix } from "./gridCells";
 
 /** A cell that is calculated: a formula's own, or one that it fills. */
 export interface Recalculated {
@@ -22,22 +23,10 @@ export interface Recalculated {
   readonly area: Area | undefined;
 }
 
-type Matrix<T> = IObjectMatrixPrimitiveType<T> | undefined;
-
-const at = <T>(matrix: Matrix<T>, row: number, column: number): T | undefined => matrix?.[row]?.[column];
-
-const valueIn = (data: Nullable<ICellData>): CellValue => {
-  const { v, t } = data || {};
-  return t === CellValueType.BOOLEAN && v != null ? Boolean(Number(v)) : (v ?? null);
-};
-
 /** The sentence stays on a cell that has recovered: it counts only while the value is an error. */
 const sentenceIn = ({ v, custom }: ICellData): string => (typeof v === "string" && v.startsWith("#") ? ((custom as { readonly sentence?: string } | undefined)?.sentence ?? "") : "");
 
 const unite = (a: Area | undefined, b: Area | undefined): Area | undefined => (a === undefined || b === undefined ? (a ?? b) : { top: a.top, left: a.left, bottom: Math.max(a.bottom, b.bottom), right: Math.max(a.right, b.right) });
-
-/** What an array formula fills: the engine remembers the cells that it would fill also where it finds its place taken. */
-export const filledArea = (range: IRange | undefined, value: unknown): Area | undefined => (range === undefined || value === "#SPILL!" ? undefined : { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn });
 
 /** What the engine holds of one sheet. */
 interface Results {

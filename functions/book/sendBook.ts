@@ -1,10 +1,11 @@
-import { readXlsx, writeXlsx, type Cell, type CellStyle, type Sheet, type WriteSheet } from "hucre";
-import type { Book, CellValue } from "./book";
+import { writeXlsx, type Cell, type CellStyle, type Sheet, type WriteSheet } from "hucre";
+import { isErrorCode, storedError, type Book, type CellValue } from "./book";
 import { addressOf, areaOf } from "./cellAddress";
 import { BookFault } from "./fault";
 import { finishBook } from "./finishBook";
 import type { Parts } from "./parts";
 import { packParts } from "./patchBook";
+import { readLooks } from "./readLooks";
 import type { Recalculated } from "./recalculate";
 
 /**
@@ -30,8 +31,6 @@ const places = (count: number, isHidden: (i: number) => boolean): readonly (numb
 
 const plainStyle = ({ font, fill, border, alignment, numFmt }: CellStyle): CellStyle => ({ ...(font && { font }), ...(fill && { fill }), ...(border && { border }), ...(alignment && { alignment }), ...(numFmt !== undefined && { numFmt }) });
 
-const errorCode = /^#[A-Z/0!?]+$/;
-
 /** A merged area keeps what is left of it between its visible rows and columns. */
 function merges(sheet: Sheet, rows: Places, columns: Places): NonNullable<WriteSheet["merges"]> {
   const left = (places: Places, from: number, to: number): readonly number[] => places.slice(from, to + 1).filter((p): p is number => p !== undefined);
@@ -44,29 +43,31 @@ function merges(sheet: Sheet, rows: Places, columns: Places): NonNullable<WriteS
 /** A cell as a value with its looks; nothing where it has neither. */
 function cellOf(value: CellValue, style: CellStyle | undefined): Partial<Cell> | undefined {
   if (value === null && style === undefined) return undefined;
-  const type = value === null ? "empty" : typeof value === "string" && errorCode.test(value) ? "error" : (typeof value as "string" | "number" | "boolean");
+  const type = value === null ? "empty" : isErrorCode(value) ? "error" : (typeof value as "string" | "number" | "boolean");
   return { value, type, ...(style && { style: plainStyle(style) }) };
 }
 
 type Places = readonly (number | undefined)[];
 
+/** Cells that hold something or have a look of their own; not every place between them, of which a sheet may have billions. */
 function cellsOf(old: Sheet, values: Values, rows: Places, columns: Places): NonNullable<WriteSheet["cells"]> {
   const cells: NonNullable<WriteSheet["cells"]> = new Map();
-  for (const [r, row] of rows.entries()) {
-    for (const [c, column] of columns.entries()) {
-      if (row === undefined || column === undefined) continue;
-      const cell = cellOf(values.get(addressOf(r, c)) ?? null, old.cells?.get(`${r},${c}`)?.style);
-      if (cell !== undefined) cells.set(`${row},${column}`, cell);
-    }
+  for (const [r, c] of placesIn(old, values)) {
+    const [row, column] = [rows[r], columns[c]];
+    if (row === undefined || column === undefined) continue;
+    const cell = cellOf(storedError(values.get(addressOf(r, c)) ?? null), old.cells?.get(`${r},${c}`)?.style);
+    if (cell !== undefined) cells.set(`${row},${column}`, cell);
   }
   return cells;
 }
 
-/** How far a sheet reaches, in values or in looks. */
-const reach = (old: Sheet, values: Values): readonly [rows: number, columns: number] => {
-  const at = [...values.keys()].map((a) => areaOf(a)!).map((a) => [a.bottom, a.right] as const).concat([...(old.cells?.keys() ?? [])].map((k) => k.split(",").map(Number) as [number, number]));
-  return at.reduce<readonly [number, number]>(([rows, columns], [r, c]) => [Math.max(rows, r + 1), Math.max(columns, c + 1)], [0, 0]);
-};
+/** The cells of a sheet that have a value or a look. */
+const placesIn = (old: Sheet, values: Values): readonly (readonly [row: number, column: number])[] =>
+  [...values.keys()].map((a) => areaOf(a)!).map((a) => [a.bottom, a.right] as const).concat([...(old.cells?.keys() ?? [])].map((k) => k.split(",").map(Number) as [number, number]));
+
+/** How far a sheet reaches. */
+const reach = (old: Sheet, values: Values): readonly [rows: number, columns: number] =>
+  placesIn(old, values).reduce<readonly [number, number]>(([rows, columns], [r, c]) => [Math.max(rows, r + 1), Math.max(columns, c + 1)], [0, 0]);
 
 function sheetOf(old: Sheet, values: Values): WriteSheet {
   const [height, width] = reach(old, values);
@@ -95,7 +96,7 @@ export async function sendBook({ parts, book, results, only }: { readonly parts:
     if (sheet === undefined) throw new BookFault(`has no sheet "${name}"; its sheets are ${book.sheets.map((s) => s.name).join(", ")}`);
     return sheet;
   });
-  const looks = await readXlsx(packParts(parts), { readStyles: true, sheets: chosen.map((s) => s.name) });
+  const looks = await readLooks(packParts(parts), chosen.map((s) => s.name));
   const sheets = chosen.map((sheet) => sheetOf(looks.sheets.find((l) => l.name === sheet.name)!, valuesOf(sheet, results)));
   return finishBook(await writeXlsx({ sheets }));
 }

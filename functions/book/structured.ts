@@ -14,6 +14,7 @@ export const tableData = (table: BookTable): string => `${quotedSheet(table.shee
 
 const dataOf = ({ area, headers, totals }: BookTable): Area => ({ ...area, top: area.top + Number(headers), bottom: area.bottom - Number(totals) });
 
+/** A line break in a heading is _x000a_ in the table's part and a blank in a formula's words. */
 const plainName = (name: string): string => name.replace(/'(.)/g, "$1").replace(/_x000[aAdD]_|\s+/g, " ").toLowerCase();
 
 function rowsOf(table: BookTable, specs: readonly string[], row: number): readonly [top: number, bottom: number] {

@@ -9,13 +9,12 @@ import { FormulaDataModel } from "@univerjs/engine-formula";
 import { bookFunctions } from "../../functions/book/engine";
 import { correctIndexCache } from "../../functions/book/indexCache";
 import { catalogue } from "../../functions/catalogue";
+import { isError } from "../cellErrors";
 import { gridDescriptions } from "../../functions/grid";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 
 type Preset = ReturnType<typeof UniverSheetsCorePreset>;
-
-const errorCode = /^#(?:N\/A|NUM!|VALUE!|DIV\/0!|REF!|NAME\?|NULL!|SPILL!)$/;
 
 /** The selected cell as the page explains it. */
 export interface Selected {
@@ -63,7 +62,7 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
   const sentenceAt = (row: number, column: number): string => {
     const data = api.getActiveWorkbook()?.getActiveSheet().getRange(row, column).getCellData();
     // The engine leaves the sentence on a cell that has recovered: it counts only while the value is an error.
-    return errorCode.test(String(data?.v ?? "")) ? ((data?.custom as { sentence?: string } | undefined)?.sentence ?? "") : "";
+    return isError(data?.v) ? ((data?.custom as { sentence?: string } | undefined)?.sentence ?? "") : "";
   };
   const alerts = univer.__getInjector().get(CellAlertManagerService);
   const alert = alerts.showAlert.bind(alerts);

@@ -59,7 +59,10 @@ const cases: readonly (readonly [what: string, make: () => Uint8Array, says: Reg
   ["dates from 1904", () => withPart("xl/workbook.xml", Buffer.from(good()["xl/workbook.xml"]!).toString().replace("<sheets>", '<workbookPr date1904="1"/><sheets>')), /counts its dates from 1904/],
   ["a name that stands for another workbook's cells", () => zip(bookParts({ Quote: '<row r="1"><c r="A1"><f>Prices*2</f><v>4</v></c></row>' }, { names: "<definedName name=\"Prices\">[1]List!$A$1</definedName>" })), /cannot be recalculated: Quote!A1 uses the name Prices, which refers to another workbook$/],
   ["one cell's formula with several results", () => withSheet('<row r="1"><c r="A1"><v>1</v></c><c r="B1"><f>A1:A3*2</f><v>2</v></c></row>'), /Quote!B1 gives several results, and the file keeps it as a formula of one cell$/],
-  ["formulas without number", () => withSheet(`<row r="1">${"<c><f>A1</f></c>".repeat(150_001)}</row>`), /holds 150,001 formulas; at most 150,000 are recalculated$/],
+  ["a formula that says it fills a whole sheet", () => withSheet('<row r="1"><c r="A1"><f t="array" ref="A1:XFD1048576">B1*2</f><v>1</v></c></row>'), /has formulas that fill more than 1,000,000 cells/],
+  ["a cell outside of any sheet", () => withSheet('<row r="2000000"><c r="A2000000"><v>1</v></c></row>'), /is damaged: it has a cell outside of any sheet$/],
+  ["two cells at the far ends of a sheet, to be sent", () => withSheet('<row r="1"><c r="A1"><v>1</v></c></row><row r="1048576"><c r="XFD1048576"><v>3</v></c></row>'), /has looks that cannot be read: Sheet "Quote" spans 1048576 rows/],
+  ["formulas without number", () => withSheet("<row><c><f>A1</f></c></row>".repeat(150_001)), /holds 150,001 formulas; at most 150,000 are recalculated$/],
   ["a target outside the zip", () => withPart("xl/_rels/workbook.xml.rels", Buffer.from(good()["xl/_rels/workbook.xml.rels"]!).toString().replace("worksheets/sheet1.xml", "../../../../etc/passwd")), /is damaged: its sheet Quote is missing$/],
 ];
 
