@@ -5,7 +5,11 @@ const Terser = require("terser-webpack-plugin");
 const { optimize } = require("webpack");
 
 const here = (p) => path.resolve(__dirname, p);
-const ts = (configFile) => ({ test: /\.ts$/, loader: "ts-loader", options: { transpileOnly: true, onlyCompileBundledFiles: true, configFile: here(configFile), instance: configFile } });
+const ts = (configFile) => ({
+  test: /\.ts$/,
+  loader: "ts-loader",
+  options: { transpileOnly: true, onlyCompileBundledFiles: true, configFile: here(configFile), instance: configFile },
+});
 const shared = (name) => ({
   name,
   mode: "production",
@@ -13,7 +17,11 @@ const shared = (name) => ({
   devtool: false,
   resolve: { extensions: [".ts", ".js", ".mjs"] },
   performance: { hints: false },
-  cache: { type: "filesystem", cacheDirectory: here(".cache/webpack"), buildDependencies: { config: [__filename, here("package-lock.json"), here("tsconfig.base.json")] } },
+  cache: {
+    type: "filesystem",
+    cacheDirectory: here(".cache/webpack"),
+    buildDependencies: { config: [__filename, here("package-lock.json"), here("tsconfig.base.json")] },
+  },
   stats: "errors-warnings",
 });
 
@@ -26,9 +34,12 @@ const functions = {
   module: { rules: [ts("functions/tsconfig.json")] },
 };
 
-const fill = (parts) => (content) => Object.entries(parts).reduce((text, [mark, part]) => text.replaceAll(`<!-- ${mark} -->`, part), content.toString());
-const office = '<script src="trusted.js"></script>\n    <script src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script>\n    <script src="functions.js"></script>';
-const pageScripts = (base) => `<link rel="icon" href="${base}assets/icon-32.png" />\n    <link rel="stylesheet" href="${base}pane.css" />\n    <script defer src="${base}core.js"></script>\n    <script defer src="${base}pane.js"></script>`;
+const fill = (parts) => (content) =>
+  Object.entries(parts).reduce((text, [mark, part]) => text.replaceAll(`<!-- ${mark} -->`, part), content.toString());
+const office =
+  '<script src="trusted.js"></script>\n    <script src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script>\n    <script src="functions.js"></script>';
+const pageScripts = (base) =>
+  `<link rel="icon" href="${base}assets/icon-32.png" />\n    <link rel="stylesheet" href="${base}pane.css" />\n    <script defer src="${base}core.js"></script>\n    <script defer src="${base}pane.js"></script>`;
 
 /** The pane: view code over a second chunk of core, catalogue and data; two pages from one template. */
 const pane = {
@@ -37,14 +48,31 @@ const pane = {
   entry: { pane: "./taskpane/main.ts", trusted: "./taskpane/trusted.ts" },
   // The policy lets no text become the address of a script: the pane's own later part goes through a policy of its own.
   output: { path: here("dist"), filename: "[name].js", trustedTypes: { policyName: "kerfsheet" } },
-  optimization: { splitChunks: { cacheGroups: { default: false, defaultVendors: false, core: { name: "core", chunks: "all", enforce: true, test: (m) => /[\\/](src|functions|node_modules)[\\/]/.test(m.nameForCondition?.() ?? "") } } } },
+  optimization: {
+    splitChunks: {
+      cacheGroups: {
+        default: false,
+        defaultVendors: false,
+        core: {
+          name: "core",
+          chunks: "all",
+          enforce: true,
+          test: (m) => /[\\/](src|functions|node_modules)[\\/]/.test(m.nameForCondition?.() ?? ""),
+        },
+      },
+    },
+  },
   module: { rules: [ts("taskpane/tsconfig.json"), { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }] },
   plugins: [
     new MiniCss({ filename: "[name].css" }),
     new Copy({
       patterns: [
         { from: "taskpane/pane.html", to: "taskpane.html", transform: fill({ office, scripts: pageScripts("") }) },
-        { from: "taskpane/pane.html", to: "tryit/pane.html", transform: fill({ office: "", scripts: pageScripts("../") }) },
+        {
+          from: "taskpane/pane.html",
+          to: "tryit/pane.html",
+          transform: fill({ office: "", scripts: pageScripts("../") }),
+        },
         { from: "functions/functions.json", to: "functions.json" },
         { from: "taskpane/assets", to: "assets" },
         { from: "taskpane/help.html", to: "help.html", noErrorOnMissing: true },
@@ -59,16 +87,38 @@ const tryit = {
   target: ["web", "es2020"],
   entry: { page: "./taskpane/tryit/main.ts" },
   output: { path: here("dist/tryit"), filename: "[name].js", chunkFilename: "[name].js", publicPath: "" },
-  optimization: { minimizer: [new Terser({ minify: Terser.esbuildMinify, terserOptions: { target: "es2020" }, extractComments: false })] },
-  module: { rules: [ts("taskpane/tryit/tsconfig.json"), { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }, { test: /\.m?js$/, resolve: { fullySpecified: false } }] },
-  plugins: [new MiniCss({ filename: "[name].css" }), new Copy({ patterns: [{ from: "taskpane/tryit/index.html", to: "index.html" }, { from: "docs/samples/*.xlsx", to: "samples/[name][ext]" }] })],
+  optimization: {
+    minimizer: [
+      new Terser({ minify: Terser.esbuildMinify, terserOptions: { target: "es2020" }, extractComments: false }),
+    ],
+  },
+  module: {
+    rules: [
+      ts("taskpane/tryit/tsconfig.json"),
+      { test: /\.css$/, use: [MiniCss.loader, "css-loader"] },
+      { test: /\.m?js$/, resolve: { fullySpecified: false } },
+    ],
+  },
+  plugins: [
+    new MiniCss({ filename: "[name].css" }),
+    new Copy({
+      patterns: [
+        { from: "taskpane/tryit/index.html", to: "index.html" },
+        { from: "docs/samples/*.xlsx", to: "samples/[name][ext]" },
+      ],
+    }),
+  ],
 };
 
 /** Programs that run under Node. */
 const node = {
   ...shared("node"),
   target: "node20",
-  entry: { generate: "./functions/generate.ts", recalc: "./functions/book/recalc.ts", samples: "./functions/book/samples.ts" },
+  entry: {
+    generate: "./functions/reference/generate.ts",
+    recalc: "./functions/workbook/recalc.ts",
+    samples: "./functions/workbook/samples.ts",
+  },
   output: { path: here("build"), filename: "[name].cjs" },
   optimization: { minimize: false },
   // A program is one file; what it loads late is still run late.

@@ -8,6 +8,9 @@ export const rebase = (text, origin) => {
   } catch {
     throw new Error(`--origin takes an https address such as https://addins.example.com; "${origin ?? ""}" is not one`);
   }
-  if (url.protocol !== "https:" || url.origin !== origin) throw new Error(`--origin takes an https origin without a path, such as https://addins.example.com; "${origin}" is not one`);
+  if (url.protocol !== "https:" || url.origin !== origin)
+    throw new Error(
+      `--origin takes an https origin without a path, such as https://addins.example.com; "${origin}" is not one`,
+    );
   return text.replaceAll(developmentOrigin, origin);
 };

@@ -59,9 +59,18 @@ const tasks = {
   },
   test() {
     install();
-    for (const part of ["src", "functions", "functions/book", "taskpane", "taskpane/tryit", "config", "test"]) step(`types: ${part}`, [bin("typescript/bin/tsc"), "-p", part]);
-    step("lint", [bin("eslint/bin/eslint.js"), "--cache", "--cache-location", ".cache/eslint", "src", "functions", "taskpane"]);
-    step("dependency rules", [bin("dependency-cruiser/bin/dependency-cruise.mjs"), "--config", ".dependency-cruiser.cjs", "src", "functions", "taskpane", "test"]);
+    step("types", [bin("typescript/bin/tsc"), "-b"]);
+    step("format", [bin("prettier/bin/prettier.cjs"), "--check", "--cache", "--log-level=warn", "."]);
+    step("lint", [bin("eslint/bin/eslint.js"), "--cache", "--cache-location", ".cache/eslint", "."]);
+    step("dependency rules", [
+      bin("dependency-cruiser/bin/dependency-cruise.mjs"),
+      "--config",
+      ".dependency-cruiser.cjs",
+      "src",
+      "functions",
+      "taskpane",
+      "test",
+    ]);
     generate("--check");
     build();
     step("tests", [bin("vitest/vitest.mjs"), "run"]);
@@ -73,9 +82,19 @@ const tasks = {
   },
   bench(args) {
     install();
-    for (const file of readdirSync("test/bench").filter((f) => f.endsWith(".bench.ts") && (args.length === 0 || args.some((a) => f.includes(a))))) {
+    for (const file of readdirSync("test/bench").filter(
+      (f) => f.endsWith(".bench.ts") && (args.length === 0 || args.some((a) => f.includes(a))),
+    )) {
       mkdirSync("build", { recursive: true });
-      step(`bundle ${file}`, ["node_modules/esbuild/bin/esbuild", "--bundle", "--platform=node", "--format=esm", "--log-level=warning", "--outfile=build/bench.mjs", join("test/bench", file)]);
+      step(`bundle ${file}`, [
+        "node_modules/esbuild/bin/esbuild",
+        "--bundle",
+        "--platform=node",
+        "--format=esm",
+        "--log-level=warning",
+        "--outfile=build/bench.mjs",
+        join("test/bench", file),
+      ]);
       step(file, ["build/bench.mjs"]);
     }
   },
@@ -92,9 +111,16 @@ const tasks = {
     install();
     // Quiet: what it prints is the result.
     const { status } = spawnSync(process.execPath, webpack("node"), { stdio: ["ignore", "ignore", "inherit"] });
-    process.exitCode = status === 0 ? spawnSync(process.execPath, ["build/recalc.cjs", ...args], { stdio: "inherit", env: process.env }).status : status;
+    process.exitCode =
+      status === 0
+        ? spawnSync(process.execPath, ["build/recalc.cjs", ...args], { stdio: "inherit", env: process.env }).status
+        : status;
   },
 };
 
 const [task, ...rest] = process.argv.slice(2);
-tasks[task]?.(rest) ?? (tasks[task] === undefined && (console.error(`unknown task ${task}; one of ${Object.keys(tasks).join(", ")}`), process.exit(1)));
+if (tasks[task] === undefined) {
+  console.error(`unknown task ${task}; one of ${Object.keys(tasks).join(", ")}`);
+  process.exit(1);
+}
+tasks[task](rest);

@@ -5,7 +5,16 @@ import { createServer as createHttps } from "node:https";
 import { extname, join, normalize, resolve, sep } from "node:path";
 import { headers } from "./headers.mjs";
 
-const types = { ".html": "text/html; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".css": "text/css; charset=utf-8", ".json": "application/json; charset=utf-8", ".png": "image/png", ".svg": "image/svg+xml", ".xml": "application/xml; charset=utf-8", ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet" };
+const types = {
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".json": "application/json; charset=utf-8",
+  ".png": "image/png",
+  ".svg": "image/svg+xml",
+  ".xml": "application/xml; charset=utf-8",
+  ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+};
 
 /** The file in `root` that a request path names; undefined for anything above the root or not there. */
 export const fileFor = (root, path) => {
@@ -27,7 +36,11 @@ const answer = (root) => (request, response) => {
   if (request.url === "/") return response.writeHead(302, { Location: "/tryit/" }).end();
   const file = fileFor(root, request.url);
   if (file === undefined) return response.writeHead(404, { "Content-Type": "text/plain" }).end("not found");
-  response.writeHead(200, { "Content-Type": types[extname(file)] ?? "application/octet-stream", "Cache-Control": "no-cache", ...headers(request.url) });
+  response.writeHead(200, {
+    "Content-Type": types[extname(file)] ?? "application/octet-stream",
+    "Cache-Control": "no-cache",
+    ...headers(request.url),
+  });
   return request.method === "HEAD" ? response.end() : createReadStream(file).pipe(response);
 };
 
@@ -54,5 +67,7 @@ if (process.argv[1]?.endsWith("serve.mjs")) {
   }
   const tls = cert === undefined ? undefined : { cert: readFileSync(cert), key: readFileSync(key) };
   const { port } = await serve(resolve(join(import.meta.dirname, "..", "dist")), Number(option("--port") ?? 3000), tls);
-  console.log(`\nKerfsheet: http${tls === undefined ? "" : "s"}://127.0.0.1:${port}/  (Ctrl+C ends it; nothing leaves this machine)`);
+  console.log(
+    `\nKerfsheet: http${tls === undefined ? "" : "s"}://127.0.0.1:${port}/  (Ctrl+C ends it; nothing leaves this machine)`,
+  );
 }

@@ -8,7 +8,11 @@ for (const [file, most] of Object.entries(budgets)) {
   const raw = readFileSync(`dist/${file}`);
   const kB = gzipSync(raw, { level: 9 }).length / 1000;
   over ||= kB > most;
-  console.log(`${file}: ${(raw.length / 1000).toFixed(1)} kB, ${kB.toFixed(1)} kB gzip of ${most} kB${kB > most ? ": over budget" : ""}`);
+  console.log(
+    `${file}: ${(raw.length / 1000).toFixed(1)} kB, ${kB.toFixed(1)} kB gzip of ${most} kB${kB > most ? ": over budget" : ""}`,
+  );
 }
-console.log(`core.js: ${(gzipSync(readFileSync("dist/core.js"), { level: 9 }).length / 1000).toFixed(1)} kB gzip (core and data behind the pane)`);
+console.log(
+  `core.js: ${(gzipSync(readFileSync("dist/core.js"), { level: 9 }).length / 1000).toFixed(1)} kB gzip (core and data behind the pane)`,
+);
 if (over) process.exit(1);

@@ -1,4 +1,4 @@
 import { catalogue } from "./catalogue";
-import { register } from "./host";
+import { register } from "./hosts/excel";
 
 register(catalogue);

@@ -24,8 +24,18 @@ const inch = 25.4;
 const pound = 0.45359237;
 const poundForce = pound * 9.80665;
 const horsepower = (550 * 12 * inch * poundForce) / 1000; // N·mm/s to W
-const plain = (unit: string, most: number): QuantityRow => ({ inch: { factor: 1, unit }, metric: { factor: 1, unit }, most });
-const both = (inchFactor: number, inchUnit: string, metricFactor: number, metricUnit: string, most: number): QuantityRow => ({
+const plain = (unit: string, most: number): QuantityRow => ({
+  inch: { factor: 1, unit },
+  metric: { factor: 1, unit },
+  most,
+});
+const both = (
+  inchFactor: number,
+  inchUnit: string,
+  metricFactor: number,
+  metricUnit: string,
+  most: number,
+): QuantityRow => ({
   inch: { factor: inchFactor, unit: inchUnit },
   metric: { factor: metricFactor, unit: metricUnit },
   most,

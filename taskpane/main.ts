@@ -1,16 +1,16 @@
 import "./pane.css";
 import type { Units } from "../src/quantities";
-import { isError } from "./cellErrors";
-import { element } from "./element";
-import { functionsView } from "./functionsView";
-import { findSheet } from "./link";
-import { materialView } from "./materialView";
+import { isError } from "../functions/formula/cellErrors";
+import { element } from "./controls/element";
+import { functionsView } from "./views/functionsView";
+import { findSheet } from "./sheet/link";
+import { materialView } from "./views/materialView";
 import type * as Part from "./more";
-import { refusals } from "./refusals";
-import { shopView } from "./shopView";
-import { firstState, Store, type Link } from "./store";
-import { tabs, type Tab } from "./tabs";
-import { targetLine } from "./targetLine";
+import { refusals } from "./sheet/refusals";
+import { shopView } from "./views/shopView";
+import { firstState, Store, type Link } from "./sheet/store";
+import { tabs, type Tab } from "./controls/tabs";
+import { targetLine } from "./controls/targetLine";
 
 const store = new Store(firstState);
 
@@ -32,15 +32,23 @@ function follow(link: Link): void {
       const selection = await link.sheet.selected();
       if (mine !== turn) return;
       store.set({ selection, reason: "", trouble: "" });
-      const reason = isError(selection.value) ? await more().then(({ explain }) => explain(selection, link.sheet), () => "") : "";
+      const reason = isError(selection.value)
+        ? await more().then(
+            ({ explain }) => explain(selection, link.sheet),
+            () => "",
+          )
+        : "";
       if (mine === turn) store.set({ reason });
     } catch (problem) {
-      if (mine === turn) store.set({ selection: undefined, trouble: problem instanceof Error ? problem.message : refusals.noCell });
+      if (mine === turn)
+        store.set({ selection: undefined, trouble: problem instanceof Error ? problem.message : refusals.noCell });
     }
   };
   const again = (): void => void read();
   store.set({ link, look: again });
-  link.sheet.onSelect(again).catch(() => { store.set({ trouble: refusals.noCell }); });
+  link.sheet.onSelect(again).catch(() => {
+    store.set({ trouble: refusals.noCell });
+  });
   again();
 }
 
@@ -49,7 +57,9 @@ function unitsChoice(): HTMLElement {
   const radio = (units: Units): HTMLElement => {
     const input = element("input", { type: "radio", name: "units", id: `units-${units}`, value: units });
     input.checked = store.state.units === units;
-    input.addEventListener("change", () => { store.set({ units }); });
+    input.addEventListener("change", () => {
+      store.set({ units });
+    });
     return element("span", {}, input, element("label", { for: input.id }, units));
   };
   return element("fieldset", { class: "units" }, element("legend", {}, "Units"), radio("inch"), radio("metric"));
@@ -59,7 +69,15 @@ function unitsChoice(): HTMLElement {
 function later(id: string, label: string, view: (part: More) => (store: Store) => HTMLElement): Tab {
   const panel = element("div");
   const open = (): void => {
-    if (panel.childElementCount === 0) more().then((part) => { panel.replaceChildren(view(part)(store)); }, () => { panel.textContent = refusals.notLoaded; });
+    if (panel.childElementCount === 0)
+      more().then(
+        (part) => {
+          panel.replaceChildren(view(part)(store));
+        },
+        () => {
+          panel.textContent = refusals.notLoaded;
+        },
+      );
   };
   return { id, label, panel, open };
 }

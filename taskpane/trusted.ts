@@ -3,7 +3,10 @@
  * the addresses of its own parts into script elements as text. This lets exactly those through, and nothing else.
  */
 interface Policies {
-  readonly createPolicy: (name: string, rules: { readonly createScriptURL: (address: string) => string | null }) => unknown;
+  readonly createPolicy: (
+    name: string,
+    rules: { readonly createScriptURL: (address: string) => string | null },
+  ) => unknown;
 }
 
 const parts = "https://appsforoffice.microsoft.com/";

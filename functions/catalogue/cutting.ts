@@ -1,11 +1,14 @@
 import { cutCheck } from "../../src/cutting/cutCheck";
 import { cutData } from "../../src/cutting/cutData";
-import { cutRate } from "../../src/cutting/cutRate";
-import { pitchToOrder } from "../../src/cutting/pitchToOrder";
-import { teeth } from "../../src/cutting/teeth";
+import { choosePitch } from "../../src/cutting/choosePitch";
+import { nominalCut } from "../../src/cutting/nominalCut";
+import type { CutWork } from "../../src/cutting/prepareCut";
+import { teethInCut } from "../../src/cutting/teethInCut";
+import type { Pitch } from "../../src/blade/pitch";
+import type { Shape } from "../../src/section/shape";
 import { contactRows } from "../../src/section/contactRows";
-import { number } from "../arguments";
-import { column, each, entry, one, orElse } from "../entry";
+import { number } from "../kinds";
+import { column, each, entry, one, orElse } from "../bind/entry";
 import { blades, materials, oneSection, optionalPitches, pitches, sections } from "./parameters";
 
 const model = "own model: group table and limits, each constant with its mark in docs/sources.md";
@@ -20,8 +23,8 @@ export const cutting = [
     asks: ["how fast can it cut", "removal rate", "square inches per minute"],
     params: { section: sections(), material: materials(), blade: blades(), pitch: optionalPitches() },
     takes: { settings: "optional", saw: true, units: true },
-    result: { form: "cell", as: "areaRate", help: "removal rate, nominal" },
-    run: cutRate,
+    result: { form: "cell", as: "areaRate", of: "rate", help: "removal rate, nominal" },
+    run: (input: CutWork & { readonly pitch: Pitch | undefined }) => nominalCut(input).run,
   }),
   entry({
     name: "PITCH",
@@ -32,8 +35,8 @@ export const cutting = [
     asks: ["which blade", "which pitch", "how many teeth per inch"],
     params: { section: sections(), material: materials(), blade: blades() },
     takes: { settings: "optional", saw: true, units: true },
-    result: { form: "cell", as: "text", help: "teeth per inch, as the blade is ordered" },
-    run: pitchToOrder,
+    result: { form: "cell", as: "text", of: "text", help: "teeth per inch, as the blade is ordered" },
+    run: choosePitch,
   }),
   entry({
     name: "TEETH",
@@ -44,14 +47,26 @@ export const cutting = [
     asks: ["how many teeth are in the cut", "three teeth rule"],
     params: { section: sections(), pitch: pitches() },
     takes: { show: "optional", units: true },
-    result: { form: "row", main: "mean", columns: { mean: column("count", "on the mean width"), most: column("count", "on the widest contact"), fewest: column("count", "in the thinnest lasting contact, at the coarse end of the pitch") } },
-    run: teeth,
+    result: {
+      form: "row",
+      main: "mean",
+      columns: {
+        mean: column("count", "on the mean width"),
+        most: column("count", "on the widest contact"),
+        fewest: column("count", "in the thinnest lasting contact, at the coarse end of the pitch"),
+      },
+    },
+    run: ({ section, pitch }: { readonly section: Shape; readonly pitch: Pitch }) =>
+      teethInCut({ profile: section.profile(), pitch }),
   }),
   entry({
     name: "CUTDATA",
     subject: "Cutting",
     help: "The running sheet of one cut: pitch, band speed, chip, feed, rate low to high, power, limit, what to change first.",
-    examples: ['SAW.CUTDATA("round 7", "17-4PH", "bi-metal", "card")', 'SAW.CUTDATA("round 4", "A36", "carbide", "band speed")'],
+    examples: [
+      'SAW.CUTDATA("round 7", "17-4PH", "bi-metal", "card")',
+      'SAW.CUTDATA("round 4", "A36", "carbide", "band speed")',
+    ],
     source: model,
     asks: ["what band speed", "which settings", "what limits the cut", "how sure is it", "feet per minute"],
     params: { section: sections(), material: materials(), blade: blades(), pitch: optionalPitches() },
@@ -89,10 +104,20 @@ export const cutting = [
     name: "CUTCHECK",
     subject: "Cutting",
     help: "Judges a cut as it runs now from pitch, band speed and minutes: what to change first, and the figures behind it.",
-    examples: ['SAW.CUTCHECK("round 7", "17-4PH", "bi-metal", "2/3", 95, 30)', 'SAW.CUTCHECK("round 4", "A36", "bi-metal", "8/12", 270, 1.5, , , "all")'],
+    examples: [
+      'SAW.CUTCHECK("round 7", "17-4PH", "bi-metal", "2/3", 95, 30)',
+      'SAW.CUTCHECK("round 4", "A36", "bi-metal", "8/12", 270, 1.5, , , "all")',
+    ],
     source: model,
     asks: ["is this cut running right", "what should I change", "why are teeth breaking"],
-    params: { section: sections(), material: materials(), blade: blades(), pitch: pitches(), bandSpeed: each(number("bandSpeed"), "band speed as set"), minutes: each(number("minutes"), "minutes of cutting, without handling") },
+    params: {
+      section: sections(),
+      material: materials(),
+      blade: blades(),
+      pitch: pitches(),
+      bandSpeed: each(number("bandSpeed"), "band speed as set"),
+      minutes: each(number("minutes"), "minutes of cutting, without handling"),
+    },
     takes: { show: "optional", settings: "optional", saw: true, units: true },
     result: {
       form: "row",
@@ -116,9 +141,25 @@ export const cutting = [
     examples: ['SAW.CONTACT("tube 6x0.5 in", 6)', 'SAW.CONTACT("W12x50", 8)'],
     source: "geometry of the outline, as it lies in the vice",
     asks: ["engaged width along the cut", "chart the cut", "where is the cut widest"],
-    params: { section: oneSection(), steps: orElse(one(number("count", { least: 2, most: 1000, whole: true }), "number of equal steps down the work, 2 to 1000; default 40"), 40) },
+    params: {
+      section: oneSection(),
+      steps: orElse(
+        one(
+          number("count", { least: 2, most: 1000, whole: true }),
+          "number of equal steps down the work, 2 to 1000; default 40",
+        ),
+        40,
+      ),
+    },
     takes: { units: true },
-    result: { form: "table", columns: { depth: column("size", "below the top of the work"), width: column("size", "total contact"), longest: column("size", "longest single contact") } },
+    result: {
+      form: "table",
+      columns: {
+        depth: column("size", "below the top of the work"),
+        width: column("size", "total contact"),
+        longest: column("size", "longest single contact"),
+      },
+    },
     run: contactRows,
   }),
 ];

@@ -1,4 +1,4 @@
-import type { Entry } from "../entry";
+import type { Entry } from "../bind/entry";
 import { cutting } from "./cutting";
 import { money } from "./money";
 import { section } from "./section";

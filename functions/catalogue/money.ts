@@ -4,10 +4,10 @@ import { cutCost } from "../../src/cost/cutCost";
 import { payback } from "../../src/cost/payback";
 import { quote } from "../../src/cost/quote";
 import { rankOffers } from "../../src/cost/rankOffers";
-import { blade, choice, length, number, offer, orderItem, tableRow } from "../arguments";
-import type { Range } from "../cell";
-import { column, each, entry, fromBlock, list, one, optional, orElse } from "../entry";
-import { readOffers } from "../headedTable";
+import { blade, choice, length, number, offer, orderItem, tableRow } from "../kinds";
+import type { Range } from "../kinds/cell";
+import { column, each, entry, fromBlock, list, one, optional, orElse } from "../bind/entry";
+import { readOffers } from "../shop/headedTable";
 import { changes, materials, oneChange, oneSawHourValue, rates, sawHourValues, sections } from "./parameters";
 
 const triple = "{180, 600, 3}";
@@ -19,19 +19,28 @@ interface OffersCall {
   readonly change: number;
 }
 
-const shop = '{"Units","inch";"Hourly cost",72;"Handling minutes",1.5;"Bi-metal price",180;"Bi-metal life",9000;"Carbide price",420;"Carbide life",15000;"Stock length","20 ft";"Margin",0.2}';
+const shop =
+  '{"Units","inch";"Hourly cost",72;"Handling minutes",1.5;"Bi-metal price",180;"Bi-metal life",9000;"Carbide price",420;"Carbide life",15000;"Stock length","20 ft";"Margin",0.2}';
 
 export const money = [
   entry({
     name: "QUOTE",
     subject: "Money",
     help: "Price of an order line, a size or a whole description: price, minutes, bars and every cost part of it.",
-    examples: [`SAW.QUOTE("round 7", "bi-metal", 20, ${shop}, "4140", 12)`, `SAW.QUOTE("round 2 bundle 3x4", "cheapest", 100, ${shop}, "A36", 8.5, , "all")`, `SAW.QUOTE("RND 7 IN 4140 X 12 IN LG", "bi-metal", 20, ${shop})`],
-    source: "cost by order, bar load, cut, area and piece: common practice; margin on the price: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.4",
+    examples: [
+      `SAW.QUOTE("round 7", "bi-metal", 20, ${shop}, "4140", 12)`,
+      `SAW.QUOTE("round 2 bundle 3x4", "cheapest", 100, ${shop}, "A36", 8.5, , "all")`,
+      `SAW.QUOTE("RND 7 IN 4140 X 12 IN LG", "bi-metal", 20, ${shop})`,
+    ],
+    source:
+      "cost by order, bar load, cut, area and piece: common practice; margin on the price: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.4",
     asks: ["what to charge", "quote an order", "price per cut", "price list", "cutting price", "quantity break"],
     params: {
       item: each(orderItem, "a size, or a whole description line; material and length given beside it win"),
-      blade: each(choice("bi-metal", "carbide", "cheapest"), '"bi-metal", "carbide", or "cheapest" of the two, line by line'),
+      blade: each(
+        choice("bi-metal", "carbide", "cheapest"),
+        '"bi-metal", "carbide", or "cheapest" of the two, line by line',
+      ),
       quantity: each(number("count", { whole: true }), "pieces wanted, not cuts"),
       material: optional(materials()),
       length: optional(each(length(), "length of a piece")),
@@ -70,13 +79,20 @@ export const money = [
     name: "CUTCOST",
     subject: "Money",
     help: "Cost of one cut at known rate, blade price and life; show gives its parts.",
-    examples: ['SAW.CUTCOST("round 7", 2.14, 60, 180, 600)', 'SAW.CUTCOST("round 7", 2.14, 60, 180, 600, {"Units","inch";"Handling minutes",2;"Blade change minutes",12}, , "all")'],
-    source: "cost per cut as in machining economics; blade change: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7",
+    examples: [
+      'SAW.CUTCOST("round 7", 2.14, 60, 180, 600)',
+      'SAW.CUTCOST("round 7", 2.14, 60, 180, 600, {"Units","inch";"Handling minutes",2;"Blade change minutes",12}, , "all")',
+    ],
+    source:
+      "cost per cut as in machining economics; blade change: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7",
     asks: ["what does a cut cost", "cost per cut"],
     params: {
       section: sections(),
       rate: rates(),
-      hourlyCost: fromBlock(each(number("moneyPerHour"), "what an hour of the saw costs, with its operator"), "hourlyCost"),
+      hourlyCost: fromBlock(
+        each(number("moneyPerHour"), "what an hour of the saw costs, with its operator"),
+        "hourlyCost",
+      ),
       price: each(number("money"), "price of one blade"),
       life: each(number("area"), "area one blade cuts"),
     },
@@ -100,8 +116,12 @@ export const money = [
     name: "BREAKEVEN",
     subject: "Money",
     help: "Where two blades cost the same per area: dearest price at which the offer still pays, or life, rate, hour value.",
-    examples: [`SAW.BREAKEVEN(${triple}, {420, 1500, 10}, 60)`, `SAW.BREAKEVEN(${triple}, {420, 1500, 10}, 60, 10, "verdict")`],
-    source: "cost per area = hour value / (60 × rate) + (price + hour value × change / 60) / life, solved for each value",
+    examples: [
+      `SAW.BREAKEVEN(${triple}, {420, 1500, 10}, 60)`,
+      `SAW.BREAKEVEN(${triple}, {420, 1500, 10}, 60, 10, "verdict")`,
+    ],
+    source:
+      "cost per area = hour value / (60 × rate) + (price + hour value × change / 60) / life, solved for each value",
     asks: ["does the better blade pay", "when does carbide pay", "break-even", "compare blades"],
     params: {
       current: each(blade, "three neighbouring cells: price, life, rate of the blade in use"),
@@ -128,8 +148,12 @@ export const money = [
     name: "PAYBACK",
     subject: "Money",
     help: "Months until a one off cost is back through a better blade; freed hours count only as far as work waits for them.",
-    examples: [`SAW.PAYBACK(${triple}, {420, 1500, 10}, 60, 2000, 4000, 20)`, `SAW.PAYBACK(${triple}, {420, 1500, 10}, 60, 2000, 4000, 5, 8, 10, "all")`],
-    source: "months = one off cost / saving a month; saving = area × difference of blade cost + freed hours at their worth",
+    examples: [
+      `SAW.PAYBACK(${triple}, {420, 1500, 10}, 60, 2000, 4000, 20)`,
+      `SAW.PAYBACK(${triple}, {420, 1500, 10}, 60, 2000, 4000, 5, 8, 10, "all")`,
+    ],
+    source:
+      "months = one off cost / saving a month; saving = area × difference of blade cost + freed hours at their worth",
     asks: ["payback", "when is it earned back", "return on a new blade", "is the guide kit worth it"],
     params: {
       current: one(blade, "three neighbouring cells: price, life, rate of the blade in use"),
@@ -137,23 +161,48 @@ export const money = [
       sawHourValue: oneSawHourValue(),
       oneOffCost: one(number("money"), "paid once: machine parts, trials, training"),
       areaPerMonth: one(number("ownArea"), "area cut a month, in the blades' unit"),
-      freedHoursWanted: orElse(one(number("hours", { zeroIsValue: true }), "hours a month that waiting work would fill; default 0: freed hours stay idle"), 0),
-      idleHourValue: orElse(one(number("moneyPerHour", { zeroIsValue: true }), "what a freed hour saves that no work fills, such as overtime; default 0"), 0),
+      freedHoursWanted: orElse(
+        one(
+          number("hours", { zeroIsValue: true }),
+          "hours a month that waiting work would fill; default 0: freed hours stay idle",
+        ),
+        0,
+      ),
+      idleHourValue: orElse(
+        one(
+          number("moneyPerHour", { zeroIsValue: true }),
+          "what a freed hour saves that no work fills, such as overtime; default 0",
+        ),
+        0,
+      ),
       change: oneChange(),
     },
     takes: { show: "optional" },
-    result: { form: "row", main: "months", columns: { months: column("months", "until the one off cost is back"), area: column("ownArea", "cut until then") } },
+    result: {
+      form: "row",
+      main: "months",
+      columns: {
+        months: column("months", "until the one off cost is back"),
+        area: column("ownArea", "cut until then"),
+      },
+    },
     run: payback,
   }),
   entry({
     name: "OFFERS",
     subject: "Money",
     help: "Ranks a table of blade offers by cost per area, and says from and to which saw hour value each is the cheapest.",
-    examples: ['SAW.OFFERS({"Name","Price","Life","Rate";"in use",180,600,3;"offer B",420,1500,10;"offer C",150,600,3.2}, 60, 4000, 10)', 'SAW.OFFERS({"Name","by the foot","by the piece";"Length",14,"";"Price per foot",9,"";"Price","",210;"Life",900,1600;"Rate",3,4}, 72, 4000, 12)'],
+    examples: [
+      'SAW.OFFERS({"Name","Price","Life","Rate";"in use",180,600,3;"offer B",420,1500,10;"offer C",150,600,3.2}, 60, 4000, 10)',
+      'SAW.OFFERS({"Name","by the foot","by the piece";"Length",14,"";"Price per foot",9,"";"Price","",210;"Life",900,1600;"Rate",3,4}, 72, 4000, 12)',
+    ],
     source: "cost per area = hour value / (60 × rate) + (price + hour value × change / 60) / life",
     asks: ["which blade offer is best", "compare suppliers", "blade quotes", "price per foot", "rebate"],
     params: {
-      offers: list(tableRow, "labels name, price or length and price per foot, rebate, rebate from, change minutes, life, rate"),
+      offers: list(
+        tableRow,
+        "labels name, price or length and price per foot, rebate, rebate from, change minutes, life, rate",
+      ),
       sawHourValue: oneSawHourValue(),
       areaPerMonth: optional(one(number("ownArea"), "area cut a month, in the blades' unit, for the cost per month")),
       change: oneChange(),
@@ -173,19 +222,27 @@ export const money = [
         mayFall: column("text", "how far the winner's life or rate may fall before the second is as cheap"),
       },
     },
-    run: ({ offers, change, ...rest }: OffersCall) => rankOffers({ ...rest, offers: readOffers(offers, change, "offers") }),
+    run: ({ offers, change, ...rest }: OffersCall) =>
+      rankOffers({ ...rest, offers: readOffers(offers, change, "offers") }),
   }),
   entry({
     name: "BESTRATE",
     subject: "Money",
     help: "Cheapest rate for a blade whose life falls with the rate: life × (rate / trial rate)^−exponent; exponent = 1/n − 1.",
     examples: [`SAW.BESTRATE(${triple}, 3, 60, 10)`, `SAW.BESTRATE(${triple}, 3, 60, 10, "all")`],
-    source: "Gilbert 1950 (from memory) on Taylor's life equation; scatter of life: Wager and Barash, J. Eng. Industry 93(4), 1971 (abstract read)",
+    source:
+      "Gilbert 1950 (from memory) on Taylor's life equation; scatter of life: Wager and Barash, J. Eng. Industry 93(4), 1971 (abstract read)",
     asks: ["best cutting rate", "cheapest speed", "how hard should the saw be pushed", "Taylor exponent"],
     params: {
       blade: one(blade, "three neighbouring cells: price, life at the trial rate, trial rate"),
-      exponent: one(number("ratio", { least: -20, most: 20 }), "how life falls with the rate: −ln(life 2 / life 1) / ln(rate 2 / rate 1)"),
-      sawHourValue: one(number("moneyPerHour"), "shop rate, or what the waiting work earns an hour; not 0: idle hours favour slow"),
+      exponent: one(
+        number("ratio", { least: -20, most: 20 }),
+        "how life falls with the rate: −ln(life 2 / life 1) / ln(rate 2 / rate 1)",
+      ),
+      sawHourValue: one(
+        number("moneyPerHour"),
+        "shop rate, or what the waiting work earns an hour; not 0: idle hours favour slow",
+      ),
       change: oneChange(),
     },
     takes: { show: "optional" },

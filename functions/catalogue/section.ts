@@ -1,10 +1,11 @@
 import { itemRow } from "../../src/item/itemRow";
+import type { Material } from "../../src/material/material";
 import { materialData } from "../../src/material/materialData";
-import { pieceMass } from "../../src/section/pieceMass";
-import { sectionArea } from "../../src/section/sectionArea";
+import { pieceMass } from "../../src/material/pieceMass";
+import type { Section } from "../../src/section/section";
 import { sectionData } from "../../src/section/sectionData";
-import { description, length, matchedMaterial } from "../arguments";
-import { column, each, entry } from "../entry";
+import { description, length, matchedMaterial } from "../kinds";
+import { column, each, entry } from "../bind/entry";
 import { materials, sections } from "./parameters";
 
 const subject = "Section, material, description";
@@ -20,8 +21,8 @@ export const section = [
     asks: ["how big is the cut", "cross-section", "area of a bar"],
     params: { section: sections() },
     takes: { units: true },
-    result: { form: "cell", as: "area", help: "cut area" },
-    run: sectionArea,
+    result: { form: "cell", as: "area", of: "area", help: "cut area" },
+    run: ({ section }: { readonly section: Section }) => section,
   }),
   entry({
     name: "SECTION",
@@ -54,19 +55,29 @@ export const section = [
     examples: ['SAW.MASS("round 7", "12 in", "17-4PH")', 'SAW.MASS("W12x50", "20 ft", "A992")'],
     source: "area × length × density; density: see MATERIAL",
     asks: ["how heavy is a piece", "weight of a bar"],
-    params: { section: sections(), length: each(length(), 'length of the piece, or text such as "20 ft" or "8\'-6"'), material: materials() },
+    params: {
+      section: sections(),
+      length: each(length(), 'length of the piece, or text such as "20 ft" or "8\'-6"'),
+      material: materials(),
+    },
     takes: { units: true },
     result: { form: "cell", as: "mass", help: "mass of one piece, square cut" },
-    run: pieceMass,
+    run: ({ section, ...piece }: { readonly section: Section; readonly length: number; readonly material: Material }) =>
+      pieceMass({ area: section.pieceArea, ...piece }),
   }),
   entry({
     name: "ITEM",
     subject,
     help: "What one description cell of an order list means: size, material, length, quantity, and the words not read.",
-    examples: ['SAW.ITEM("HR FLAT 1/4 X 3 IN A36", "material")', 'SAW.ITEM("RND BAR 3-1/2 IN DIA 4140 X 20 FT 5 PCS RUSH", "all")'],
+    examples: [
+      'SAW.ITEM("HR FLAT 1/4 X 3 IN A36", "material")',
+      'SAW.ITEM("RND BAR 3-1/2 IN DIA 4140 X 20 FT 5 PCS RUSH", "all")',
+    ],
     source: "size, length and material by the readers of those; words of order lists: common practice, no source",
     asks: ["read my order list", "description to size", "split a description", "what does this line mean"],
-    params: { description: each(description, "a description line; each result is refused alone when the line does not say") },
+    params: {
+      description: each(description, "a description line; each result is refused alone when the line does not say"),
+    },
     takes: { show: "optional", units: true },
     result: {
       form: "row",

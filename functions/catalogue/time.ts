@@ -1,8 +1,8 @@
 import { cutTime } from "../../src/time/cutTime";
 import { throughput } from "../../src/time/throughput";
 import { workload } from "../../src/time/workload";
-import { number } from "../arguments";
-import { column, each, entry, list, one, orElse } from "../entry";
+import { number } from "../kinds";
+import { column, each, entry, list, one, orElse } from "../bind/entry";
 import { handlings, rates, sections } from "./parameters";
 
 export const time = [
@@ -40,8 +40,15 @@ export const time = [
     subject: "Time",
     help: "How full the saws are with a list of jobs, how long a job waits for a saw, and the hours that are missing.",
     examples: ["SAW.WORKLOAD(30, 80, 45)", 'SAW.WORKLOAD({20;35;90}, {40;25;8}, 40, 2, "all")'],
-    source: "Kingman's formula, several saws by Sakasegawa 1977 (both from memory); share: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 26.1",
-    asks: ["is the saw overloaded", "do we need another saw", "how long does a job wait", "saw capacity", "queue at the saw"],
+    source:
+      "Kingman's formula, several saws by Sakasegawa 1977 (both from memory); share: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 26.1",
+    asks: [
+      "is the saw overloaded",
+      "do we need another saw",
+      "how long does a job wait",
+      "saw capacity",
+      "queue at the saw",
+    ],
     params: {
       minutes: list(number("minutes"), "a list: minutes of one job, set-up and handling included"),
       quantities: list(number("count"), "a list beside it: how many such jobs come in the period"),
@@ -55,7 +62,10 @@ export const time = [
       columns: {
         hoursNeeded: column("hours", "of sawing in the period"),
         share: column("ratio", "of the saws' time; above 1 they are overloaded"),
-        expectedWait: column("minutes", "mean wait for a saw: Kingman and Sakasegawa, jobs coming at random, minutes varying as listed"),
+        expectedWait: column(
+          "minutes",
+          "mean wait for a saw: Kingman and Sakasegawa, jobs coming at random, minutes varying as listed",
+        ),
         hoursShort: column("hours", "that the saws do not have; 0 while they have enough"),
       },
     },

@@ -1,5 +1,5 @@
 import { version } from "../../src/whole/version";
-import { entry } from "../entry";
+import { entry } from "../bind/entry";
 
 export const whole = [
   entry({

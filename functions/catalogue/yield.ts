@@ -1,6 +1,6 @@
 import { bars } from "../../src/yield/bars";
-import { length, number } from "../arguments";
-import { column, each, entry, fromBlock, orElse } from "../entry";
+import { length, number } from "../kinds";
+import { column, each, entry, fromBlock, orElse } from "../bind/entry";
 
 const plain = () => each(length({ zeroIsValue: true }), "");
 const fed = (help: string, label: "kerf" | "trim" | "grip") => fromBlock(orElse({ ...plain(), help }, 0), label);

@@ -7,6 +7,14 @@ import { bladeHours } from "./bladeHours";
  * @returns c [money/area]
  * @source cost per area as in machining economics; tool-change time × cutting time / life: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7
  */
-export function bladeCost({ blade, sawHourValue, change }: { readonly blade: Blade; readonly sawHourValue: number; readonly change: number }): number {
+export function bladeCost({
+  blade,
+  sawHourValue,
+  change,
+}: {
+  readonly blade: Blade;
+  readonly sawHourValue: number;
+  readonly change: number;
+}): number {
   return sawHourValue * bladeHours({ blade, change }) + blade.price / blade.life;
 }

@@ -6,6 +6,12 @@ import type { Blade } from "./blade";
  * @returns H [h/area]
  * @source tool-change time × cutting time / life: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7
  */
-export function bladeHours({ blade, change }: { readonly blade: Pick<Blade, "life" | "rate">; readonly change: number }): number {
+export function bladeHours({
+  blade,
+  change,
+}: {
+  readonly blade: Pick<Blade, "life" | "rate">;
+  readonly change: number;
+}): number {
   return 1 / (60 * blade.rate) + change / (60 * blade.life);
 }

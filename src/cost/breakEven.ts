@@ -15,7 +15,11 @@ interface BreakEvenInput {
 /** The offer when all of it is known, else the refusal that names its open cell. */
 const whole = ({ price, life, rate }: Offer): Blade | InputError => {
   if (price !== undefined && life !== undefined && rate !== undefined) return { price, life, rate };
-  return new InputError("invalid", `offer ${price === undefined ? "price" : life === undefined ? "life" : "rate"}`, "{parameter} is empty or 0");
+  return new InputError(
+    "invalid",
+    `offer ${price === undefined ? "price" : life === undefined ? "life" : "rate"}`,
+    "{parameter} is empty or 0",
+  );
 };
 
 /**
@@ -25,11 +29,22 @@ const whole = ({ price, life, rate }: Offer): Blade | InputError => {
  * @returns price [money], life [area], rate [area/min], sawHourValue [money/h], saving [money/area], verdict [text]; each an InputError "none" with the reason where no answer exists
  * @source cost per area as in bladeCost; solved by hand
  */
-export function breakEven(input: BreakEvenInput): { readonly price: number | InputError; readonly life: number | InputError; readonly rate: number | InputError; readonly sawHourValue: number | InputError; readonly saving: number | InputError; readonly verdict: Text | InputError } {
+export function breakEven(input: BreakEvenInput): {
+  readonly price: number | InputError;
+  readonly life: number | InputError;
+  readonly rate: number | InputError;
+  readonly sawHourValue: number | InputError;
+  readonly saving: number | InputError;
+  readonly verdict: Text | InputError;
+} {
   const { current, sawHourValue, change } = input;
   const cost = bladeCost({ blade: current, sawHourValue, change });
   const offer = whole(input.offer);
   const solved = breakEvenAt({ ...input, cost });
   if (offer instanceof InputError) return { ...solved, sawHourValue: offer, saving: offer, verdict: offer };
-  return { ...solved, ...breakEvenHourValue({ current, offer, change }), saving: cost - bladeCost({ blade: offer, sawHourValue, change }) };
+  return {
+    ...solved,
+    ...breakEvenHourValue({ current, offer, change }),
+    saving: cost - bladeCost({ blade: offer, sawHourValue, change }),
+  };
 }

@@ -27,7 +27,9 @@ const life = ({ offer: { price: p, rate }, sawHourValue: w, change, cost }: AtCo
   if (p === undefined) return open("price");
   if (rate === undefined) return open("rate");
   const left = cost - w / (60 * rate);
-  return isLeft(left, cost) ? (p + (w * change) / 60) / left : none("never: no life is long enough, running the offer alone costs more than the current blade");
+  return isLeft(left, cost)
+    ? (p + (w * change) / 60) / left
+    : none("never: no life is long enough, running the offer alone costs more than the current blade");
 };
 
 const rate = ({ offer: { price: p, life: l }, sawHourValue: w, change, cost }: AtCost): Solved => {
@@ -35,7 +37,9 @@ const rate = ({ offer: { price: p, life: l }, sawHourValue: w, change, cost }: A
   if (l === undefined) return open("life");
   if (w === 0) return none("the rate does not matter while a saw hour is worth nothing");
   const left = cost - (p + (w * change) / 60) / l;
-  return isLeft(left, cost) ? w / (60 * left) : none("never: no rate is fast enough, the offer's blade alone costs more than the current one");
+  return isLeft(left, cost)
+    ? w / (60 * left)
+    : none("never: no rate is fast enough, the offer's blade alone costs more than the current one");
 };
 
 /**

@@ -4,9 +4,14 @@ import type { Blade } from "./blade";
 import { bladeHours } from "./bladeHours";
 
 /** -1, 0 or 1; differences of a billionth are rounding. */
-const compare = (a: number, b: number): number => (Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b)) ? 0 : Math.sign(a - b));
+const compare = (a: number, b: number): number =>
+  Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b)) ? 0 : Math.sign(a - b);
 
-const verdicts = { [-1]: "The offer wins at every saw hour value.", 0: "Both blades cost the same at every saw hour value.", 1: "The current blade wins at every saw hour value." } as const;
+const verdicts = {
+  [-1]: "The offer wins at every saw hour value.",
+  0: "Both blades cost the same at every saw hour value.",
+  1: "The current blade wins at every saw hour value.",
+} as const;
 
 /**
  * The saw hour value at which two blades cost the same, w = (pB/lB − pA/lA) / (hA − hB), hours per area
@@ -15,7 +20,15 @@ const verdicts = { [-1]: "The offer wins at every saw hour value.", 0: "Both bla
  * @returns sawHourValue [money/h], or InputError "none" where one blade wins at every value or both are equal; verdict [text]
  * @source derived: two straight lines of cost over the saw hour value
  */
-export function breakEvenHourValue({ current, offer, change }: { readonly current: Blade; readonly offer: Blade; readonly change: number }): { readonly sawHourValue: number | InputError; readonly verdict: Text } {
+export function breakEvenHourValue({
+  current,
+  offer,
+  change,
+}: {
+  readonly current: Blade;
+  readonly offer: Blade;
+  readonly change: number;
+}): { readonly sawHourValue: number | InputError; readonly verdict: Text } {
   const [wearA, wearB] = [current.price / current.life, offer.price / offer.life];
   const [hoursA, hoursB] = [bladeHours({ blade: current, change }), bladeHours({ blade: offer, change })];
   const wear = compare(wearB, wearA);
@@ -26,5 +39,14 @@ export function breakEvenHourValue({ current, offer, change }: { readonly curren
   }
   const value = (wearB - wearA) / (hoursA - hoursB);
   const facts = { value: { number: value, quantity: "money" as const } };
-  return { sawHourValue: value, verdict: { template: time < 0 ? "The offer wins where a saw hour is worth more than {value}." : "The current blade wins where a saw hour is worth more than {value}; below that the offer does.", facts } };
+  return {
+    sawHourValue: value,
+    verdict: {
+      template:
+        time < 0
+          ? "The offer wins where a saw hour is worth more than {value}."
+          : "The current blade wins where a saw hour is worth more than {value}; below that the offer does.",
+      facts,
+    },
+  };
 }

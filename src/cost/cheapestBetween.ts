@@ -6,9 +6,13 @@ type Changed = Blade & { readonly change: number };
 /** Which saw hour values at least favour `one` over `other`, as [from, to]; costs are straight lines over the value. */
 function against(one: Changed, other: Changed): readonly [number, number] {
   const wear = one.price / one.life - other.price / other.life;
-  const [ownHours, otherHours] = [bladeHours({ blade: one, change: one.change }), bladeHours({ blade: other, change: other.change })];
+  const [ownHours, otherHours] = [
+    bladeHours({ blade: one, change: one.change }),
+    bladeHours({ blade: other, change: other.change }),
+  ];
   const hours = ownHours - otherHours;
-  if (Math.abs(hours) <= 1e-9 * otherHours) return wear <= 1e-9 * (other.price / other.life) ? [0, Infinity] : [Infinity, 0];
+  if (Math.abs(hours) <= 1e-9 * otherHours)
+    return wear <= 1e-9 * (other.price / other.life) ? [0, Infinity] : [Infinity, 0];
   const value = -wear / hours;
   return hours < 0 ? [value, Infinity] : [0, value];
 }
@@ -20,7 +24,13 @@ function against(one: Changed, other: Changed): readonly [number, number] {
  * @returns from and to [money/h], to may be Infinity; undefined where the blade is never the cheapest
  * @source derived: lower envelope of straight lines
  */
-export function cheapestBetween({ blade, all }: { readonly blade: Changed; readonly all: readonly Changed[] }): { readonly from: number; readonly to: number } | undefined {
+export function cheapestBetween({
+  blade,
+  all,
+}: {
+  readonly blade: Changed;
+  readonly all: readonly Changed[];
+}): { readonly from: number; readonly to: number } | undefined {
   const ranges = all.filter((other) => other !== blade).map((other) => against(blade, other));
   const from = Math.max(0, ...ranges.map((r) => r[0]));
   const to = Math.min(...ranges.map((r) => r[1]), Infinity);

@@ -17,7 +17,12 @@ interface CutCostInput {
 const kerfCost = ({ section, shop }: CutCostInput): number => {
   const { materialPrice, scrapPrice, density, kerf } = shop;
   if (materialPrice === undefined) return 0;
-  if (density === undefined) throw new InputError("invalid", "settings", "{parameter} give a Material price but no Density: the kerf's mass is not known");
+  if (density === undefined)
+    throw new InputError(
+      "invalid",
+      "settings",
+      "{parameter} give a Material price but no Density: the kerf's mass is not known",
+    );
   const slot = kerf ?? usualBand({ extent: section.profile().greatestExtent, shop }).kerf;
   return section.area * slot * density * (materialPrice - scrapPrice);
 };
@@ -30,9 +35,18 @@ const kerfCost = ({ section, shop }: CutCostInput): number => {
  * @throws InputError "invalid": a material price without a density; a break-in area above the life
  * @source cost per cut as in machining economics; tool-change time × cutting time / life: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7
  */
-export function cutCost(input: CutCostInput): { readonly cost: number; readonly cutting: number; readonly handling: number; readonly bladeWear: number; readonly bladeChange: number; readonly kerf: number; readonly "break-in": number } {
+export function cutCost(input: CutCostInput): {
+  readonly cost: number;
+  readonly cutting: number;
+  readonly handling: number;
+  readonly bladeWear: number;
+  readonly bladeChange: number;
+  readonly kerf: number;
+  readonly "break-in": number;
+} {
   const { section, rate, hourlyCost, price, life, shop } = input;
-  if (shop.breakInArea > life) throw new InputError("invalid", "life", "{parameter} is less than the Break-in area of the shop block");
+  if (shop.breakInArea > life)
+    throw new InputError("invalid", "life", "{parameter} is less than the Break-in area of the shop block");
   const perMinute = hourlyCost / (60 * shop.availability);
   const blades = section.area / life;
   const cutting = perMinute * cuttingMinutes({ section, rate, greatestFeed: shop.greatestFeed });
@@ -41,5 +55,13 @@ export function cutCost(input: CutCostInput): { readonly cost: number; readonly 
   const bladeChange = perMinute * shop.changeMinutes * blades;
   const breakIn = perMinute * (shop.breakInArea / rate) * (1 / shop.breakInFeedShare - 1) * blades;
   const kerf = kerfCost(input);
-  return { cost: cutting + handling + bladeWear + bladeChange + kerf + breakIn, cutting, handling, bladeWear, bladeChange, kerf, "break-in": breakIn };
+  return {
+    cost: cutting + handling + bladeWear + bladeChange + kerf + breakIn,
+    cutting,
+    handling,
+    bladeWear,
+    bladeChange,
+    kerf,
+    "break-in": breakIn,
+  };
 }

@@ -45,11 +45,22 @@ export interface LineCost {
 export function lineCost(work: LineWork): LineCost {
   const perMinute = work.hourlyCost / (60 * work.availability);
   const blades = work.area / work.life;
-  const sawing = work.cycles * (work.cutMinutes + work.handlingMinutes) + work.loads * work.loadMinutes + blades * (work.changeMinutes + work.breakInMinutes);
+  const sawing =
+    work.cycles * (work.cutMinutes + work.handlingMinutes) +
+    work.loads * work.loadMinutes +
+    blades * (work.changeMinutes + work.breakInMinutes);
   const time = perMinute * sawing;
   const setUp = perMinute * work.setupMinutes;
   const blade = work.price * blades;
   const kerf = work.kerfVolume * work.materialValue;
   const ends = work.endsVolume * work.materialValue;
-  return { cost: time + blade + kerf + ends + setUp, minutes: sawing + work.setupMinutes, time, blade, kerf, ends, setUp };
+  return {
+    cost: time + blade + kerf + ends + setUp,
+    minutes: sawing + work.setupMinutes,
+    time,
+    blade,
+    kerf,
+    ends,
+    setUp,
+  };
 }

@@ -23,8 +23,18 @@ const hoursWorth = (freed: number, { sawHourValue, freedHoursWanted, idleHourVal
 /** Why the one off cost never comes back. */
 function never(input: PaybackInput, freed: number, blades: number, saving: number, rounding: number): InputError {
   const wouldPay = freed > 0 && blades + freed * input.sawHourValue > rounding;
-  if (wouldPay) return new InputError("none", "", "never as things are: the offer frees {freed} a month, and work waits for {wanted} of them", { freed: { number: freed, quantity: "hours" }, wanted: { number: input.freedHoursWanted, quantity: "hours" } });
-  return new InputError("none", "", saving >= -rounding ? "never: both blades cost the same" : "never: the offer costs more than the current blade");
+  if (wouldPay)
+    return new InputError(
+      "none",
+      "",
+      "never as things are: the offer frees {freed} a month, and work waits for {wanted} of them",
+      { freed: { number: freed, quantity: "hours" }, wanted: { number: input.freedHoursWanted, quantity: "hours" } },
+    );
+  return new InputError(
+    "none",
+    "",
+    saving >= -rounding ? "never: both blades cost the same" : "never: the offer costs more than the current blade",
+  );
 }
 
 /**
@@ -38,7 +48,8 @@ function never(input: PaybackInput, freed: number, blades: number, saving: numbe
  */
 export function payback(input: PaybackInput): { readonly months: number; readonly area: number } {
   const { current, offer, sawHourValue, oneOffCost, areaPerMonth, idleHourValue, change } = input;
-  if (idleHourValue > sawHourValue) throw new InputError("invalid", "idleHourValue", "{parameter} is more than the saw hour value");
+  if (idleHourValue > sawHourValue)
+    throw new InputError("invalid", "idleHourValue", "{parameter} is more than the saw hour value");
   const blades = areaPerMonth * (current.price / current.life - offer.price / offer.life);
   const freed = areaPerMonth * (bladeHours({ blade: current, change }) - bladeHours({ blade: offer, change }));
   const saving = blades + hoursWorth(freed, input);

@@ -1,4 +1,4 @@
-import type { BladeClass } from "../cutting/bladeClass";
+import type { BladeClass } from "../blade/bladeClass";
 import { InputError } from "../errors";
 import type { Material } from "../material/material";
 import type { Text } from "../phrase";

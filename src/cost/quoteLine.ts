@@ -1,9 +1,9 @@
-import type { BladeClass } from "../cutting/bladeClass";
+import type { BladeClass } from "../blade/bladeClass";
 import { predictCut, type CutPrediction } from "../cutting/predictCut";
 import { InputError } from "../errors";
 import type { Material } from "../material/material";
 import type { Shape } from "../section/shape";
-import { pieceMass } from "../section/pieceMass";
+import { pieceMass } from "../material/pieceMass";
 import type { Shop } from "../shop/shop";
 import { cutLoads, type Loads } from "../yield/cutLoads";
 import { lineCost, type LineWork } from "./lineCost";
@@ -27,7 +27,13 @@ const needed = (value: number | undefined, label: string): number => {
 /** Bars, loads and cuts; the kerf along the bar is longer under a mitre. */
 const loadsOf = ({ section, length, quantity, shop }: QuoteWork, kerf: number): Loads => {
   const slant = section.area / (section.pieces * section.pieceArea);
-  const bar = { stock: needed(shop.stockLength, "Stock length"), piece: length, kerf: kerf * slant, trim: shop.trim, grip: shop.grip };
+  const bar = {
+    stock: needed(shop.stockLength, "Stock length"),
+    piece: length,
+    kerf: kerf * slant,
+    trim: shop.trim,
+    grip: shop.grip,
+  };
   return cutLoads({ bar, quantity, perCut: section.pieces, usefulRemnant: shop.usefulRemnant });
 };
 
@@ -41,7 +47,8 @@ const materialValue = ({ material, shop }: QuoteWork): number => {
 function workAt(work: QuoteWork, loads: Loads): (rate: number) => LineWork {
   const { section, material, blade, shop } = work;
   const { price, life } = shopBlade({ blade, material, shop });
-  if (shop.breakInArea > life) throw new InputError("invalid", "settings", "{parameter} give a Break-in area above the life of the blade");
+  if (shop.breakInArea > life)
+    throw new InputError("invalid", "settings", "{parameter} give a Break-in area above the life of the blade");
   return (rate) => ({
     cycles: loads.cuts + (shop.trim > 0 ? loads.loads : 0),
     cutMinutes: section.area / rate,
@@ -97,7 +104,7 @@ export function quoteLine(work: QuoteWork): QuotedLine {
     parts,
     minutesLow: lineCost(at(prediction.rateHigh)).minutes,
     minutesHigh: lineCost(at(prediction.rateLow)).minutes,
-    mass: quantity * pieceMass({ section, length, material }),
+    mass: quantity * pieceMass({ area: section.pieceArea, length, material }),
     price: Math.max(price, shop.minimumCharge),
     minimumApplied: price < shop.minimumCharge,
   };

@@ -30,13 +30,22 @@ const priced = (offer: OfferedBlade): readonly OfferedBlade[] => {
   return offer.rebateFrom <= 1 ? [less] : [offer, { ...less, name: `${offer.name}, from ${offer.rebateFrom}` }];
 };
 
-const hourValue = (value: number): Text => (value === Infinity ? "no limit" : { template: "{value}", facts: { value: { number: value, quantity: "moneyPerHour" } } });
+const hourValue = (value: number): Text =>
+  value === Infinity
+    ? "no limit"
+    : { template: "{value}", facts: { value: { number: value, quantity: "moneyPerHour" } } };
 
 /** Where the winner's life or rate alone would make it cost what the second does. */
 function fall(winner: OfferedBlade, second: number, sawHourValue: number): Text {
   const { life, rate } = breakEvenAt({ offer: winner, sawHourValue, change: winner.change, cost: second });
-  const named = [["life", life], ["rate", rate]].filter((each): each is [string, number] => typeof each[1] === "number");
-  return { template: `stays first down to ${named.map(([name]) => `${name} {${name}}`).join(", or ")}`, facts: Object.fromEntries(named.map(([name, value]) => [name, { number: value, quantity: "ownArea" as const }])) };
+  const named = [
+    ["life", life],
+    ["rate", rate],
+  ].filter((each): each is [string, number] => typeof each[1] === "number");
+  return {
+    template: `stays first down to ${named.map(([name]) => `${name} {${name}}`).join(", or ")}`,
+    facts: Object.fromEntries(named.map(([name, value]) => [name, { number: value, quantity: "ownArea" as const }])),
+  };
 }
 
 /**
@@ -47,7 +56,9 @@ function fall(winner: OfferedBlade, second: number, sawHourValue: number): Text 
  * @source cost per area as in bladeCost; breakEvenAt, cheapestBetween
  */
 export function rankOffers({ offers, sawHourValue, areaPerMonth }: OffersInput): readonly Ranked[] {
-  const all = offers.flatMap(priced).map((offer) => ({ offer, cost: bladeCost({ blade: offer, sawHourValue, change: offer.change }) }));
+  const all = offers
+    .flatMap(priced)
+    .map((offer) => ({ offer, cost: bladeCost({ blade: offer, sawHourValue, change: offer.change }) }));
   const first = all[0]!.cost;
   const ranked = [...all].sort((a, b) => a.cost - b.cost);
   const blades = all.map((a) => a.offer);
@@ -58,7 +69,10 @@ export function rankOffers({ offers, sawHourValue, areaPerMonth }: OffersInput):
       rank: ranked.findIndex((r) => r.cost >= cost * (1 - 1e-9)) + 1,
       name: offer.name,
       costPerArea: cost,
-      costPerMonth: areaPerMonth === undefined ? new InputError("none", "areaPerMonth", "{parameter} is not given") : cost * areaPerMonth,
+      costPerMonth:
+        areaPerMonth === undefined
+          ? new InputError("none", "areaPerMonth", "{parameter} is not given")
+          : cost * areaPerMonth,
       saving: first - cost,
       breakEvenPrice: breakEvenAt({ offer, sawHourValue, change: offer.change, cost: first }).price,
       bestFrom: between === undefined ? "never the cheapest" : hourValue(between.from),

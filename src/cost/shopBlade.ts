@@ -1,4 +1,4 @@
-import type { BladeClass } from "../cutting/bladeClass";
+import type { BladeClass } from "../blade/bladeClass";
 import { InputError } from "../errors";
 import type { Material } from "../material/material";
 import type { Shop } from "../shop/shop";
@@ -13,10 +13,22 @@ const labels: Readonly<Record<BladeClass, string>> = { "bi-metal": "Bi-metal", c
  * @throws InputError "invalid": the shop block gives no price, or no life
  * @source the shop's own data
  */
-export function shopBlade({ blade, material, shop }: { readonly blade: BladeClass; readonly material: Material; readonly shop: Shop }): { readonly price: number; readonly life: number } {
-  const of = (name: string | undefined): number | undefined => shop.specialLives[blade].find((s) => s.of === name)?.value;
+export function shopBlade({
+  blade,
+  material,
+  shop,
+}: {
+  readonly blade: BladeClass;
+  readonly material: Material;
+  readonly shop: Shop;
+}): { readonly price: number; readonly life: number } {
+  const of = (name: string | undefined): number | undefined =>
+    shop.specialLives[blade].find((s) => s.of === name)?.value;
   const price = shop.prices[blade];
   const life = of(material.key) ?? of(material.group?.name) ?? shop.lives[blade];
-  if (price === undefined || life === undefined) throw new InputError("invalid", "settings", '{parameter} give no "{label}"', { label: `${labels[blade]} ${price === undefined ? "price" : "life"}` });
+  if (price === undefined || life === undefined)
+    throw new InputError("invalid", "settings", '{parameter} give no "{label}"', {
+      label: `${labels[blade]} ${price === undefined ? "price" : "life"}`,
+    });
   return { price, life };
 }

@@ -7,11 +7,27 @@ import { cuttingConstants as k } from "../data/cuttingConstants";
  * @returns F [N]
  * @source lateral buckling of a narrow beam with axial tension, after Timoshenko & Gere (from memory, the sign of the axial load turned); spread load: beam statics
  */
-export function bandForce({ width, thickness, span, extent, tension, torsion }: { readonly width: number; readonly thickness: number; readonly span: number; readonly extent: number; readonly tension: number; readonly torsion?: number | undefined }): number {
+export function bandForce({
+  width,
+  thickness,
+  span,
+  extent,
+  tension,
+  torsion,
+}: {
+  readonly width: number;
+  readonly thickness: number;
+  readonly span: number;
+  readonly extent: number;
+  readonly tension: number;
+  readonly torsion?: number | undefined;
+}): number {
   const pull = tension * width * thickness;
   const bending = (k.modulus.value * width * thickness ** 3) / 12;
   const j = torsion ?? ((width * thickness ** 3) / 3) * (1 - (0.63 * thickness) / width);
   const radius = (width ** 2 + thickness ** 2) / 12;
-  const moment = Math.sqrt(((Math.PI ** 2 * bending) / span ** 2 + pull) * ((k.modulus.value / 2.6) * j + pull * radius));
+  const moment = Math.sqrt(
+    ((Math.PI ** 2 * bending) / span ** 2 + pull) * ((k.modulus.value / 2.6) * j + pull * radius),
+  );
   return (4 * moment) / (span * (1 - extent / (2 * span)));
 }

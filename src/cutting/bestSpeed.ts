@@ -9,7 +9,15 @@ import { runCut } from "./runCut";
  * @returns the run and its speed [mm/min]
  * @source judgement: a search, so that a faster saw is slower by 0.51 % at most (random cuts of test/cutting)
  */
-export function bestSpeed({ cut, slowest, wanted }: { readonly cut: Cut; readonly slowest: number; readonly wanted: number }): { readonly run: CutRun; readonly speed: number } {
+export function bestSpeed({
+  cut,
+  slowest,
+  wanted,
+}: {
+  readonly cut: Cut;
+  readonly slowest: number;
+  readonly wanted: number;
+}): { readonly run: CutRun; readonly speed: number } {
   let best = { run: runCut(cut), speed: cut.speed };
   if (best.run.shares[5] === 0) return best;
   const least = Math.max(slowest, Math.min(10_000, 0.2 * wanted));

@@ -19,9 +19,11 @@ const advice: Readonly<Record<LimitName, string>> = {
 export function changeFirst({ run, slowed, prepared, cut }: CutPrediction): string {
   if (slowed) return advice["motor power"];
   const first = run.shares.indexOf(Math.max(...run.shares));
-  if (first === 0 && prepared.tooFast) return "The slowest speed of this saw is above the usual one for this material: a slower saw would spare the blade.";
+  if (first === 0 && prepared.tooFast)
+    return "The slowest speed of this saw is above the usual one for this material: a slower saw would spare the blade.";
   if (first === 0 && prepared.capped === "saw") return "A saw with a faster band would cut this sooner.";
   if (first === 0 && prepared.capped === "general") return "Give the top band speed of your saw.";
-  if (cut.limits.constantFeed && first !== 0) return `A feed that slows only where the work is wide would help most: the whole cut runs at what one depth allows. ${advice[limitNames[first]!]}`;
+  if (cut.limits.constantFeed && first !== 0)
+    return `A feed that slows only where the work is wide would help most: the whole cut runs at what one depth allows. ${advice[limitNames[first]!]}`;
   return advice[limitNames[first]!];
 }

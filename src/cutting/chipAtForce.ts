@@ -9,7 +9,15 @@ import type { ForceLaw } from "./cut";
  * @returns f [mm]
  * @source derived from Kienzle's law as cuttingForce states it
  */
-export function chipAtForce({ force, teeth, law }: { readonly force: number; readonly teeth: number; readonly law: ForceLaw }): number {
+export function chipAtForce({
+  force,
+  teeth,
+  law,
+}: {
+  readonly force: number;
+  readonly teeth: number;
+  readonly law: ForceLaw;
+}): number {
   const edge = k.leastLawChip.value / k.set.value;
   const ratio = force / cuttingForce({ chip: edge, teeth, law });
   return ratio <= 1 ? edge * ratio : edge * ratio ** (1 / (1 - law.mc));

@@ -1,16 +1,19 @@
 import { cuttingConstants as k, madePitches } from "../data/cuttingConstants";
-import { scenarios } from "../data/scenarios";
+import { scenarios } from "./scenarios";
 import { InputError } from "../errors";
 import type { Profile } from "../section/section";
 import type { Shop } from "../shop/shop";
 import { bestSpeed } from "./bestSpeed";
-import type { BladeClass } from "./bladeClass";
-import type { Pitch } from "./pitch";
+import type { BladeClass } from "../blade/bladeClass";
+import type { Pitch } from "../blade/pitch";
 import { prepareCut, type CutWork, type PreparedCut } from "./prepareCut";
-import { readPitch } from "./readPitch";
+import { readPitch } from "../blade/readPitch";
 import { runCut } from "./runCut";
 
-const made: Readonly<Record<BladeClass, readonly Pitch[]>> = { "bi-metal": madePitches["bi-metal"].map(readPitch), carbide: madePitches.carbide.map(readPitch) };
+const made: Readonly<Record<BladeClass, readonly Pitch[]>> = {
+  "bi-metal": madePitches["bi-metal"].map(readPitch),
+  carbide: madePitches.carbide.map(readPitch),
+};
 
 /** The pitches on offer, fine to coarse: stocked ones when the shop names them, and only what the class is made in. */
 const offered = ({ blade, shop }: CutWork): readonly Pitch[] => {
@@ -23,7 +26,8 @@ const isSolid = ({ kind }: Profile): boolean => kind === "solid" || kind === "bu
 
 /** Two teeth in the thinnest lasting part, and three across a solid. */
 const lawful = (profile: Profile, pitch: Pitch): boolean =>
-  profile.thinnest / pitch.mean >= k.fewestTeeth.value * k.ruleSlack.value && (!isSolid(profile) || profile.meanWidth / pitch.mean >= k.fewestSolidTeeth.value * k.ruleSlack.value);
+  profile.thinnest / pitch.mean >= k.fewestTeeth.value * k.ruleSlack.value &&
+  (!isSolid(profile) || profile.meanWidth / pitch.mean >= k.fewestSolidTeeth.value * k.ruleSlack.value);
 
 const teethText = (n: number): string => String(Number(n.toPrecision(2)));
 
@@ -40,14 +44,43 @@ const biMetalAdvice = (work: CutWork): string => {
 /** No pitch keeps the rules: the finest bi-metal one is taken while three quarters of a tooth stand in the wall. */
 function finestOrRefuse(work: CutWork, profile: Profile, on: readonly Pitch[]): Pitch {
   const finest = on[0];
-  if (finest === undefined) throw new InputError("none", "", "None of the pitches stocked is made as a {blade} band", { blade: work.blade });
+  if (finest === undefined)
+    throw new InputError("none", "", "None of the pitches stocked is made as a {blade} band", { blade: work.blade });
   const solid = isSolid(profile);
   const part = solid ? profile.meanWidth : profile.thinnest;
-  const facts = { teeth: teethText(part / finest.mean), pitch: finest.text, wall: { number: profile.thinnest, quantity: "size" as const } };
-  if (work.shop.pitchesStocked !== undefined) throw new InputError("none", "", "No pitch in stock suits: the finest, {pitch}, leaves {teeth} teeth in the thinnest part", facts);
-  if (work.blade === "carbide") throw new InputError("none", "", `Carbide bands are made 3/4 and coarser; that leaves {teeth} teeth in ${solid ? "the work" : "the thinnest part"}. {biMetal}`, { ...facts, biMetal: biMetalAdvice(work) });
-  if (solid) throw new InputError("none", "", "Only {teeth} teeth would be in the work at the finest pitch made, {pitch}", facts);
-  if (profile.thinnest / finest.mean < k.fewestFinestTeeth.value) throw new InputError("none", "", "The wall is {wall}, less than three quarters of a tooth at the finest pitch made, {pitch}", facts);
+  const facts = {
+    teeth: teethText(part / finest.mean),
+    pitch: finest.text,
+    wall: { number: profile.thinnest, quantity: "size" as const },
+  };
+  if (work.shop.pitchesStocked !== undefined)
+    throw new InputError(
+      "none",
+      "",
+      "No pitch in stock suits: the finest, {pitch}, leaves {teeth} teeth in the thinnest part",
+      facts,
+    );
+  if (work.blade === "carbide")
+    throw new InputError(
+      "none",
+      "",
+      `Carbide bands are made 3/4 and coarser; that leaves {teeth} teeth in ${solid ? "the work" : "the thinnest part"}. {biMetal}`,
+      { ...facts, biMetal: biMetalAdvice(work) },
+    );
+  if (solid)
+    throw new InputError(
+      "none",
+      "",
+      "Only {teeth} teeth would be in the work at the finest pitch made, {pitch}",
+      facts,
+    );
+  if (profile.thinnest / finest.mean < k.fewestFinestTeeth.value)
+    throw new InputError(
+      "none",
+      "",
+      "The wall is {wall}, less than three quarters of a tooth at the finest pitch made, {pitch}",
+      facts,
+    );
   return finest;
 }
 
@@ -62,7 +95,14 @@ const widePitch = (profile: Profile, prepared: PreparedCut, chipVolume: number, 
 /** Pitch at which the teeth aimed at stand on the mean width [mm]. */
 const targetPitch = ({ meanWidth }: Profile, letter: string, group: string): number => {
   const teeth = Math.min(14, Math.max(8, k.targetTeeth.value * (meanWidth / 80) ** 0.2));
-  const factor = letter === "N" ? (group === "aluminium bronze" ? 1 : k.softTarget.value) : letter === "S" || letter === "H" ? k.hardTarget.value : 1;
+  const factor =
+    letter === "N"
+      ? group === "aluminium bronze"
+        ? 1
+        : k.softTarget.value
+      : letter === "S" || letter === "H"
+        ? k.hardTarget.value
+        : 1;
   return meanWidth / (teeth * factor);
 };
 
@@ -71,7 +111,10 @@ const distance = (pitch: Pitch, target: number): number => Math.abs(Math.log(pit
 /** Of the lawful pitches, the one for a saw that limits nothing. */
 function freePitch(prepared: PreparedCut, profile: Profile, fit: readonly Pitch[]): Pitch {
   const { group, chipVolume, chips } = prepared.forPitch(fit[0]!);
-  const wide = isSolid(profile) && profile.kind === "solid" ? 0 : widePitch(profile, prepared, chipVolume, chips.load / chips.fullLoad);
+  const wide =
+    isSolid(profile) && profile.kind === "solid"
+      ? 0
+      : widePitch(profile, prepared, chipVolume, chips.load / chips.fullLoad);
   const scored = fit.map((pitch) => {
     const widthPenalty = Math.min(1, pitch.mean / wide) ** k.widePenalty.value;
     const thinPenalty = Math.min(1, profile.thinnest / (3 * pitch.greatest)) ** k.thinPenalty.value;
@@ -84,7 +127,8 @@ function freePitch(prepared: PreparedCut, profile: Profile, fit: readonly Pitch[
 }
 
 /** Rate at a pitch on a saw, at its best band speed. */
-const rateOn = (prepared: PreparedCut, pitch: Pitch): number => bestSpeed({ cut: prepared.forPitch(pitch), slowest: prepared.slowestSpeed, wanted: prepared.wantedSpeed }).run.rate;
+const rateOn = (prepared: PreparedCut, pitch: Pitch): number =>
+  bestSpeed({ cut: prepared.forPitch(pitch), slowest: prepared.slowestSpeed, wanted: prepared.wantedSpeed }).run.rate;
 
 /** All that can hold a tooth back but the motor. */
 const holding = ["bandWidth", "greatestFeed", "greatestFeedForce", "greatestBandSpeed", "leastBandSpeed"] as const;
@@ -109,7 +153,8 @@ function mendedPitch(work: CutWork, free: Pitch, fit: readonly Pitch[]): Pitch {
   const utmost = unlimited(free) * (1 + 1e-9);
   for (const pitch of fit) {
     const rate = here(pitch);
-    if (rate > most && unlimited(pitch) <= utmost && strong(pitch) <= ceiling * (1 + 1e-9)) [best, most] = [pitch, rate];
+    if (rate > most && unlimited(pitch) <= utmost && strong(pitch) <= ceiling * (1 + 1e-9))
+      [best, most] = [pitch, rate];
   }
   return best;
 }
@@ -132,6 +177,10 @@ export function choosePitch(work: CutWork): Pitch {
   const on = offered(work);
   const fit = on.filter((p) => lawful(profile, p));
   if (fit.length === 0) return finestOrRefuse(work, profile, on);
-  const free = freePitch(prepareCut({ ...plain, shop: { ...freed(work.shop), motorPower: undefined } }, scenarios.nominal), profile, fit);
+  const free = freePitch(
+    prepareCut({ ...plain, shop: { ...freed(work.shop), motorPower: undefined } }, scenarios.nominal),
+    profile,
+    fit,
+  );
   return mendedPitch(plain, free, fit);
 }

@@ -1,6 +1,6 @@
 import type { Group } from "../data/groups";
 import type { Profile } from "../section/section";
-import type { Pitch } from "./pitch";
+import type { Pitch } from "../blade/pitch";
 
 /** What can hold a cut back at one depth. */
 export const limitNames = ["usual rate", "tooth load", "gullet", "greatest feed", "feed force", "motor power"] as const;

@@ -1,11 +1,11 @@
 import { cuttingConstants as k } from "../data/cuttingConstants";
-import { scenarios } from "../data/scenarios";
+import { scenarios } from "./scenarios";
 import type { Phrase, Text } from "../phrase";
 import type { Profile } from "../section/section";
 import { bladeRow } from "./bladeRow";
 import { cautionsOf } from "./cautionsOf";
 import { cutFactors } from "./cutFactors";
-import type { Pitch } from "./pitch";
+import type { Pitch } from "../blade/pitch";
 import { predictCut } from "./predictCut";
 import { prepareCut, type CutWork } from "./prepareCut";
 import { teethInCut } from "./teethInCut";
@@ -33,14 +33,26 @@ interface Seen {
 
 /** The faults in the order in which they spoil a blade; the first that holds is the verdict. */
 const faults: readonly (readonly [holds: (s: Seen) => boolean, template: string])[] = [
-  [(s) => s.fewest < k.fewestFinestTeeth.value, "Take a finer pitch first: only {fewest} of a tooth stands in the thinnest part."],
+  [
+    (s) => s.fewest < k.fewestFinestTeeth.value,
+    "Take a finer pitch first: only {fewest} of a tooth stands in the thinnest part.",
+  ],
   [(s) => s.fill > 1, "Take a coarser pitch first: the gullets hold {fill} times what fits."],
   [(s) => s.speed > s.mostSpeed, "Slow the band first: {speed} is above the fastest for this group, {mostSpeed}."],
   [(s) => s.chip > s.mostChip, "Take feed off first: a chip of {chip} is above what a tooth stands, {mostChip}."],
-  [(s) => s.chip < s.leastChip, "Raise the feed first, or take a coarser pitch: a chip of {chip} rubs; teeth cut from {leastChip} up."],
-  [(s) => s.speed < s.leastSpeed, "Raise the band speed first: {speed} is below the slowest for this group, {leastSpeed}."],
+  [
+    (s) => s.chip < s.leastChip,
+    "Raise the feed first, or take a coarser pitch: a chip of {chip} rubs; teeth cut from {leastChip} up.",
+  ],
+  [
+    (s) => s.speed < s.leastSpeed,
+    "Raise the band speed first: {speed} is below the slowest for this group, {leastSpeed}.",
+  ],
   [(s) => s.rate < s.rateLow, "Raise the feed first: {rate} is below the usual {rateLow} to {rateHigh}."],
-  [(s) => s.rate > s.rateHigh, "Faster than usual, {rate} against {rateLow} to {rateHigh}: watch the blade's life before anything is changed."],
+  [
+    (s) => s.rate > s.rateHigh,
+    "Faster than usual, {rate} against {rateLow} to {rateHigh}: watch the blade's life before anything is changed.",
+  ],
 ];
 
 const verdictOf = (seen: Seen): Phrase => {
@@ -65,9 +77,21 @@ const verdictOf = (seen: Seen): Phrase => {
 };
 
 /** Fullest gullet on the way: a saw of constant rate thins the chip where the contact is long, one of constant feed does not. */
-const fullest = (profile: Profile, meanChip: number, pitch: Pitch, chipVolume: number, constantFeed: boolean): number => {
+const fullest = (
+  profile: Profile,
+  meanChip: number,
+  pitch: Pitch,
+  chipVolume: number,
+  constantFeed: boolean,
+): number => {
   const room = k.gulletArea.value * k.gulletFill.value * pitch.mean ** 2;
-  return Math.max(...profile.stations.filter((s) => s.contact > 0).map((s) => ((constantFeed ? meanChip : (meanChip * profile.meanWidth) / s.contact) * s.joined * chipVolume) / room));
+  return Math.max(
+    ...profile.stations
+      .filter((s) => s.contact > 0)
+      .map(
+        (s) => ((constantFeed ? meanChip : (meanChip * profile.meanWidth) / s.contact) * s.joined * chipVolume) / room,
+      ),
+  );
 };
 
 /**
@@ -90,7 +114,19 @@ export function cutCheck(input: CutCheckInput) {
   const chip = (rate * pitch.mean) / (bandSpeed * profile.meanWidth);
   const fill = fullest(profile, chip, pitch, group.chipVolume, shop.feedMode === "constant feed");
   const leastChip = Math.min(k.rubbingChip.value, 0.7 * prepared.nominalChip);
-  const seen = { fewest: teeth.fewest, fill, chip, speed: bandSpeed, rate, leastSpeed: row.speed.low * factors.speed, mostSpeed: row.speed.high * factors.speed, leastChip, mostChip: row.chip.high * factors.chip * factors.interrupted, rateLow: predicted.rateLow, rateHigh: predicted.rateHigh };
+  const seen = {
+    fewest: teeth.fewest,
+    fill,
+    chip,
+    speed: bandSpeed,
+    rate,
+    leastSpeed: row.speed.low * factors.speed,
+    mostSpeed: row.speed.high * factors.speed,
+    leastChip,
+    mostChip: row.chip.high * factors.chip * factors.interrupted,
+    rateLow: predicted.rateLow,
+    rateHigh: predicted.rateHigh,
+  };
   return {
     verdict: verdictOf(seen) as Text,
     rate,

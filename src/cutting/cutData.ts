@@ -4,7 +4,7 @@ import { cautionsOf } from "./cautionsOf";
 import { changeFirst } from "./changeFirst";
 import { cutNotes } from "./cutNotes";
 import { limitPhrase } from "./limitPhrase";
-import type { Pitch } from "./pitch";
+import type { Pitch } from "../blade/pitch";
 import { predictCut, type CutPrediction } from "./predictCut";
 import type { CutWork } from "./prepareCut";
 import { teethInCut } from "./teethInCut";
@@ -12,14 +12,24 @@ import { teethInCut } from "./teethInCut";
 /** Motor power that the cut takes: through the drive, and what the band takes idle. */
 const motorPower = (bandPower: number, { shop }: CutWork): number => {
   const { motorPower: motor, idlePower, driveEfficiency } = shop;
-  const idle = idlePower ?? (motor === undefined ? k.unknownIdle.value : Math.min(k.idleMost.value * motor, k.idleBase.value + k.idleShare.value * motor));
+  const idle =
+    idlePower ??
+    (motor === undefined
+      ? k.unknownIdle.value
+      : Math.min(k.idleMost.value * motor, k.idleBase.value + k.idleShare.value * motor));
   return bandPower / driveEfficiency + idle;
 };
 
 const breakInText = ({ shop }: CutWork, { run }: CutPrediction): Text =>
   shop.breakInArea === 0
     ? "New blade: same band speed, about half the feed for the first cuts, then raise it step by step."
-    : { template: "New blade: same band speed, {feed} for the first {area}, then raise it step by step.", facts: { feed: { number: (run.rate * shop.breakInFeedShare), quantity: "areaRate" }, area: { number: shop.breakInArea, quantity: "area" } } };
+    : {
+        template: "New blade: same band speed, {feed} for the first {area}, then raise it step by step.",
+        facts: {
+          feed: { number: run.rate * shop.breakInFeedShare, quantity: "areaRate" },
+          area: { number: shop.breakInArea, quantity: "area" },
+        },
+      };
 
 /**
  * The running sheet of one cut: pitch, band speed, chip thickness, feed, rate with low and high, power and force,

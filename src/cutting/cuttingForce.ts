@@ -7,7 +7,15 @@ import type { ForceLaw } from "./cut";
  * @returns Fc [N]
  * @source Kienzle's law; Fc = b·f·z·kc·K, German vocational tables book, sawing page (read); held below 5 µm: judgement
  */
-export function cuttingForce({ chip, teeth, law }: { readonly chip: number; readonly teeth: number; readonly law: ForceLaw }): number {
+export function cuttingForce({
+  chip,
+  teeth,
+  law,
+}: {
+  readonly chip: number;
+  readonly teeth: number;
+  readonly law: ForceLaw;
+}): number {
   const local = Math.max(k.leastLawChip.value, k.set.value * chip);
   return law.kerf * teeth * chip * law.kc11 * local ** -law.mc;
 }

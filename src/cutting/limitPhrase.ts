@@ -5,7 +5,8 @@ import type { CutPrediction } from "./predictCut";
 const percent = (share: number): string => String(Math.round(share * 100));
 
 /** The limits by their share of the time, largest first, as places in limitNames. */
-const ranked = (shares: readonly number[]): readonly number[] => shares.map((_, i) => i).sort((a, b) => shares[b]! - shares[a]!);
+const ranked = (shares: readonly number[]): readonly number[] =>
+  shares.map((_, i) => i).sort((a, b) => shares[b]! - shares[a]!);
 
 const sentences: Readonly<Record<LimitName, string>> = {
   "usual rate": "Usual rate for {group}",
@@ -20,7 +21,9 @@ const sentences: Readonly<Record<LimitName, string>> = {
 const overall = ({ slowed, prepared, run }: CutPrediction): string | undefined => {
   if (slowed) return "Motor: {power} are left at the band, so the band runs slower";
   if (prepared.capped === "none" || run.shares[0]! < 0.5) return undefined;
-  return prepared.capped === "saw" ? "Greatest band speed of the saw, {speed}" : "Usual top speed of a general saw, {speed}: give your saw's own";
+  return prepared.capped === "saw"
+    ? "Greatest band speed of the saw, {speed}"
+    : "Usual top speed of a general saw, {speed}: give your saw's own";
 };
 
 /**
@@ -36,7 +39,10 @@ export function limitPhrase(prediction: CutPrediction): Phrase {
   const main = special ?? `${sentences[limitNames[first]!]} ({share} % of the time)`;
   const other = special === undefined ? second : first === 0 ? second : first;
   const also = limitNames[other]!;
-  const tail = run.shares[other]! > 0.2 && also !== "usual rate" && !(special !== undefined && also === "motor power") ? `; ${also} for {also} %` : "";
+  const tail =
+    run.shares[other]! > 0.2 && also !== "usual rate" && !(special !== undefined && also === "motor power")
+      ? `; ${also} for {also} %`
+      : "";
   const mode = cut.limits.constantFeed ? "; constant feed, set at a depth of {depth}" : "";
   const size = (number: number) => ({ number, quantity: "size" as const });
   return {

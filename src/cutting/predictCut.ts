@@ -1,7 +1,7 @@
 import { cuttingConstants as k } from "../data/cuttingConstants";
-import { scenarios } from "../data/scenarios";
+import { scenarios } from "./scenarios";
 import { nominalCut } from "./nominalCut";
-import type { Pitch } from "./pitch";
+import type { Pitch } from "../blade/pitch";
 import type { CutWork } from "./prepareCut";
 import { solveCut, type SolvedCut } from "./solveCut";
 
@@ -29,5 +29,11 @@ export function predictCut(work: CutWork & { readonly pitch: Pitch | undefined }
   const low = solveCut({ work, pitch, scenario: scenarios.low }).run.rate;
   const high = solveCut({ work, pitch, scenario: scenarios.high }).run.rate;
   const spread = k.leastSpread.value;
-  return { ...nominal, slowed: speed < cut.speed, rate: run.rate, rateLow: Math.min(low, run.rate / spread), rateHigh: Math.max(high, run.rate * spread) };
+  return {
+    ...nominal,
+    slowed: speed < cut.speed,
+    rate: run.rate,
+    rateLow: Math.min(low, run.rate / spread),
+    rateHigh: Math.max(high, run.rate * spread),
+  };
 }

@@ -5,11 +5,11 @@ import type { Material } from "../material/material";
 import type { Shape } from "../section/shape";
 import type { Shop, Special } from "../shop/shop";
 import { bandForce } from "./bandForce";
-import type { BladeClass } from "./bladeClass";
+import type { BladeClass } from "../blade/bladeClass";
 import { bladeRow } from "./bladeRow";
 import type { Chips, Cut, SawLimits } from "./cut";
 import { cutFactors } from "./cutFactors";
-import type { Pitch } from "./pitch";
+import type { Pitch } from "../blade/pitch";
 import type { Scenario } from "./scenario";
 import { usualBand, type Band } from "./usualBand";
 
@@ -40,10 +40,12 @@ const rateFactor = ({ rateFactors, rateFactor: general }: Shop, { key, group, ra
   return own ?? of(key) ?? of(group?.name) ?? general;
 };
 
-const idleOf = ({ idlePower, motorPower }: Shop): number => idlePower ?? Math.min(k.idleMost.value * motorPower!, k.idleBase.value + k.idleShare.value * motorPower!);
+const idleOf = ({ idlePower, motorPower }: Shop): number =>
+  idlePower ?? Math.min(k.idleMost.value * motorPower!, k.idleBase.value + k.idleShare.value * motorPower!);
 
 /** Power left at the band when the drive and the idle band have taken theirs [W]. */
-const bandPower = (shop: Shop): number | undefined => (shop.motorPower === undefined ? undefined : Math.max(0, shop.driveEfficiency * (shop.motorPower - idleOf(shop))));
+const bandPower = (shop: Shop): number | undefined =>
+  shop.motorPower === undefined ? undefined : Math.max(0, shop.driveEfficiency * (shop.motorPower - idleOf(shop)));
 
 /** Cutting force [N] that the band's stiffness and the saw's feed allow at one depth. */
 const forceLimit = (band: Band, span: number, shop: Shop, share: number): SawLimits["cuttingForce"] => {
@@ -56,13 +58,23 @@ const forceLimit = (band: Band, span: number, shop: Shop, share: number): SawLim
 const refuseTooBig = ({ section }: CutWork, shop: Shop): void => {
   const { greatestExtent, height } = section.profile();
   const size = (number: number) => ({ number, quantity: "size" as const });
-  if (shop.greatestWidth !== undefined && greatestExtent > shop.greatestWidth * (1 + 1e-9)) throw new InputError("invalid", "section", "the work is {width} wide; this saw takes {most}", { width: size(greatestExtent), most: size(shop.greatestWidth) });
-  if (shop.greatestHeight !== undefined && height > shop.greatestHeight * (1 + 1e-9)) throw new InputError("invalid", "section", "the work is {height} high; this saw takes {most}", { height: size(height), most: size(shop.greatestHeight) });
+  if (shop.greatestWidth !== undefined && greatestExtent > shop.greatestWidth * (1 + 1e-9))
+    throw new InputError("invalid", "section", "the work is {width} wide; this saw takes {most}", {
+      width: size(greatestExtent),
+      most: size(shop.greatestWidth),
+    });
+  if (shop.greatestHeight !== undefined && height > shop.greatestHeight * (1 + 1e-9))
+    throw new InputError("invalid", "section", "the work is {height} high; this saw takes {most}", {
+      height: size(height),
+      most: size(shop.greatestHeight),
+    });
 };
 
 /** Top speed: the saw's own, else that of a general saw for the metals that could be cut far faster. */
 const topSpeed = (shop: Shop, letter: string): { readonly most: number; readonly capped: "saw" | "general" } =>
-  shop.greatestBandSpeed !== undefined ? { most: shop.greatestBandSpeed, capped: "saw" } : { most: letter === "N" ? k.generalTopSpeed.value : Infinity, capped: "general" };
+  shop.greatestBandSpeed !== undefined
+    ? { most: shop.greatestBandSpeed, capped: "saw" }
+    : { most: letter === "N" ? k.generalTopSpeed.value : Infinity, capped: "general" };
 
 /**
  * The chip of carbide in non-ferrous metals belongs to plate saws at the group's own speed. On a saw that runs slower it
@@ -90,14 +102,34 @@ export function prepareCut(work: CutWork, scenario: Scenario): PreparedCut {
   const { group, row } = bladeRow(material, work.blade);
   const profile = section.profile();
   refuseTooBig(work, shop);
-  if (material.family === "magnesium" && shop.coolant === "flood") throw new InputError("invalid", "", "{material} must not be cut with flood coolant: water and burning magnesium give off hydrogen. Cut dry, or with the mineral oil made for it, and follow the safety data sheet", { material: material.name });
+  if (material.family === "magnesium" && shop.coolant === "flood")
+    throw new InputError(
+      "invalid",
+      "",
+      "{material} must not be cut with flood coolant: water and burning magnesium give off hydrogen. Cut dry, or with the mineral oil made for it, and follow the safety data sheet",
+      { material: material.name },
+    );
   const factors = cutFactors({ profile, material, group, shop });
   const wanted = row.speed.nominal * factors.speed;
   const { most, capped } = topSpeed(shop, group.letter);
   const slowest = shop.leastBandSpeed ?? 0;
-  if (slowest > (shop.greatestBandSpeed ?? Infinity)) throw new InputError("invalid", "settings", "Least band speed, {slowest}, is above Greatest band speed, {most}", { slowest: { number: slowest, quantity: "bandSpeed" }, most: { number: most, quantity: "bandSpeed" } });
+  if (slowest > (shop.greatestBandSpeed ?? Infinity))
+    throw new InputError("invalid", "settings", "Least band speed, {slowest}, is above Greatest band speed, {most}", {
+      slowest: { number: slowest, quantity: "bandSpeed" },
+      most: { number: most, quantity: "bandSpeed" },
+    });
   const top = row.speed.high * factors.speed;
-  if (slowest > top) throw new InputError("none", "", "The slowest band speed of this saw, {slowest}, is above the fastest for {group}, {top}", { slowest: { number: slowest, quantity: "bandSpeed" }, group: group.name, top: { number: top, quantity: "bandSpeed" } });
+  if (slowest > top)
+    throw new InputError(
+      "none",
+      "",
+      "The slowest band speed of this saw, {slowest}, is above the fastest for {group}, {top}",
+      {
+        slowest: { number: slowest, quantity: "bandSpeed" },
+        group: group.name,
+        top: { number: top, quantity: "bandSpeed" },
+      },
+    );
   const speed = Math.max(slowest, Math.min(wanted, most));
   const credit = speed > wanted ? wanted / speed : 1;
   const chip = slowChip(group, row, speed / wanted);
@@ -111,8 +143,36 @@ export function prepareCut(work: CutWork, scenario: Scenario): PreparedCut {
     const crowded = Math.min(1, Math.sqrt(k.crowdedTeeth.value / (profile.meanWidth / pitch.mean)));
     return { load: load * factors.interrupted * crowded, fullLoad: load * crowded, floor, greatest, nominal, credit };
   };
-  const limits = { greatestFeed: shop.greatestFeed, cuttingForce: forceLimit(band, span, shop, k.feedShare.value * scenario.feedShare), power: bandPower(shop), constantFeed: shop.feedMode === "constant feed" };
-  const force = { kc11: group.kc11 * scenario.force, mc: group.mc, kerf: band.kerf * k.sawFactor.value * k.wearFactor.value };
-  const forPitch = (pitch: Pitch): Cut => ({ profile, group, pitch, speed, chips: chipsFor(pitch), force, limits, chipVolume: group.chipVolume * scenario.chipVolume });
-  return { forPitch, wantedSpeed: wanted, speed, slowestSpeed: slowest, capped: speed < wanted ? capped : "none", tooFast: credit < 1, band, span, nominalChip: nominal };
+  const limits = {
+    greatestFeed: shop.greatestFeed,
+    cuttingForce: forceLimit(band, span, shop, k.feedShare.value * scenario.feedShare),
+    power: bandPower(shop),
+    constantFeed: shop.feedMode === "constant feed",
+  };
+  const force = {
+    kc11: group.kc11 * scenario.force,
+    mc: group.mc,
+    kerf: band.kerf * k.sawFactor.value * k.wearFactor.value,
+  };
+  const forPitch = (pitch: Pitch): Cut => ({
+    profile,
+    group,
+    pitch,
+    speed,
+    chips: chipsFor(pitch),
+    force,
+    limits,
+    chipVolume: group.chipVolume * scenario.chipVolume,
+  });
+  return {
+    forPitch,
+    wantedSpeed: wanted,
+    speed,
+    slowestSpeed: slowest,
+    capped: speed < wanted ? capped : "none",
+    tooFast: credit < 1,
+    band,
+    span,
+    nominalChip: nominal,
+  };
 }

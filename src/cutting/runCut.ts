@@ -27,10 +27,15 @@ function holdChip(station: Station, cut: Cut, greatest: number, teeth: number): 
   };
   hold(greatest, 1);
   // Above the group's speed neither a full gullet nor a given force may cut more than at that speed.
-  hold((chips.credit * (k.gulletArea.value * k.gulletFill.value * pitch.mean ** 2)) / (station.joined * cut.chipVolume), 2);
+  hold(
+    (chips.credit * (k.gulletArea.value * k.gulletFill.value * pitch.mean ** 2)) / (station.joined * cut.chipVolume),
+    2,
+  );
   if (limits.greatestFeed !== undefined) hold((limits.greatestFeed * pitch.mean) / speed, 3);
-  if (limits.cuttingForce !== undefined) hold(chips.credit * chipAtForce({ force: limits.cuttingForce(station.extent), teeth: inContact, law: force }), 4);
-  if (limits.power !== undefined) hold(chipAtForce({ force: (limits.power * 60_000) / speed, teeth: inContact, law: force }), 5);
+  if (limits.cuttingForce !== undefined)
+    hold(chips.credit * chipAtForce({ force: limits.cuttingForce(station.extent), teeth: inContact, law: force }), 4);
+  if (limits.power !== undefined)
+    hold(chipAtForce({ force: (limits.power * 60_000) / speed, teeth: inContact, law: force }), 5);
   return { chip, by };
 }
 

@@ -1,6 +1,6 @@
 import { bestSpeed } from "./bestSpeed";
 import type { Cut, CutRun } from "./cut";
-import type { Pitch } from "./pitch";
+import type { Pitch } from "../blade/pitch";
 import { prepareCut, type CutWork, type PreparedCut } from "./prepareCut";
 import type { Scenario } from "./scenario";
 
@@ -19,7 +19,15 @@ export interface SolvedCut {
  * @throws InputError as prepareCut
  * @source see prepareCut, bestSpeed, runCut
  */
-export function solveCut({ work, pitch, scenario }: { readonly work: CutWork; readonly pitch: Pitch; readonly scenario: Scenario }): SolvedCut {
+export function solveCut({
+  work,
+  pitch,
+  scenario,
+}: {
+  readonly work: CutWork;
+  readonly pitch: Pitch;
+  readonly scenario: Scenario;
+}): SolvedCut {
   const prepared = prepareCut(work, scenario);
   const cut = prepared.forPitch(pitch);
   return { cut, prepared, ...bestSpeed({ cut, slowest: prepared.slowestSpeed, wanted: prepared.wantedSpeed }) };

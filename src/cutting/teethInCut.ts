@@ -1,5 +1,5 @@
 import type { Profile } from "../section/section";
-import type { Pitch } from "./pitch";
+import type { Pitch } from "../blade/pitch";
 
 /**
  * Teeth in the cut: mean W/p on the mean width, most L/p on the widest contact, fewest in one lasting contact at the
@@ -8,6 +8,14 @@ import type { Pitch } from "./pitch";
  * @returns mean, most, fewest [-]
  * @source z = L/p: German vocational tables book, sawing page (read); the lasting contact: judgement
  */
-export function teethInCut({ profile, pitch }: { readonly profile: Profile; readonly pitch: Pitch }): { readonly mean: number; readonly most: number; readonly fewest: number } {
-  return { mean: profile.meanWidth / pitch.mean, most: profile.greatestWidth / pitch.mean, fewest: profile.thinnest / pitch.greatest };
+export function teethInCut({ profile, pitch }: { readonly profile: Profile; readonly pitch: Pitch }): {
+  readonly mean: number;
+  readonly most: number;
+  readonly fewest: number;
+} {
+  return {
+    mean: profile.meanWidth / pitch.mean,
+    most: profile.greatestWidth / pitch.mean,
+    fewest: profile.thinnest / pitch.greatest,
+  };
 }

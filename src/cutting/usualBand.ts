@@ -19,8 +19,16 @@ export interface Band {
 export function usualBand({ extent, shop }: { readonly extent: number; readonly shop: Shop }): Band {
   const usual = usualBands.find((b) => extent <= b.upTo)!;
   const { bandWidth, bandThickness } = shop;
-  const near = bandWidth === undefined ? usual : (usualBands.find((b) => b.width >= bandWidth - 2) ?? usualBands[usualBands.length - 1]!);
+  const near =
+    bandWidth === undefined
+      ? usual
+      : (usualBands.find((b) => b.width >= bandWidth - 2) ?? usualBands[usualBands.length - 1]!);
   const thickness = bandThickness ?? near.thickness;
   const made = usualBands.find((b) => Math.abs(b.thickness - thickness) < 0.05);
-  return { width: bandWidth ?? usual.width, thickness, kerf: shop.kerf ?? made?.kerf ?? k.kerfPerThickness.value * thickness, described: bandWidth !== undefined };
+  return {
+    width: bandWidth ?? usual.width,
+    thickness,
+    kerf: shop.kerf ?? made?.kerf ?? k.kerfPerThickness.value * thickness,
+    described: bandWidth !== undefined,
+  };
 }

@@ -1,4 +1,5 @@
 /** Cautions that travel with every cutting result and with the materials: reminders, not a safety data sheet. */
+// prettier-ignore
 export const generalCautions: readonly string[] = [
   "Guards shut, blade guides close to the work.",
   "Isolate and lock out the saw before changing a band or clearing a jam.",
@@ -8,6 +9,7 @@ export const generalCautions: readonly string[] = [
 ];
 
 /** Hazards of a material, by the key that stands in its row. */
+// prettier-ignore
 export const hazardTexts: ReadonlyMap<string, string> = new Map([
   ["beryllium", "Contains beryllium: dust and mist are toxic (29 CFR 1910.1024). Cut wet, no dry grinding, no compressed air, bag the chips."],
   ["magnesium", "Chips burn fiercely: dry or mineral oil, sharp blade, no rubbing feed, no heap of chips, class D extinguisher, never water on burning chips; water-based coolant gives off hydrogen."],

@@ -14,6 +14,7 @@ export interface Constant {
 
 const constant = (value: number, unit: string, mark: Mark, basis: string): Constant => ({ value, unit, mark, basis });
 
+// prettier-ignore
 export const cuttingConstants = {
   referenceTeeth: constant(13.78, "teeth", "derived", "teeth in 100 mm of contact at 3/4 teeth per inch, where the group table is stated"),
   crowdedTeeth: constant(24, "teeth", "judgement", "above this the chip thins by the square root of 24/teeth"),
@@ -77,9 +78,16 @@ export const cuttingConstants = {
 } as const satisfies Record<string, Constant>;
 
 /** Chip factor by mean width [mm], straight lines in the logarithm of the width, flat outside; derived, low confidence. */
-export const widthChip: readonly (readonly [number, number])[] = [[25, 0.8], [50, 0.9], [100, 1], [200, 1], [400, 0.9]];
+export const widthChip: readonly (readonly [number, number])[] = [
+  [25, 0.8],
+  [50, 0.9],
+  [100, 1],
+  [200, 1],
+  [400, 0.9],
+];
 
 /** The band that a saw for this width of work usually runs; width × thickness, kerf [mm]. Judgement; kerfs common practice. */
+// prettier-ignore
 export const usualBands: readonly { readonly upTo: number; readonly width: number; readonly thickness: number; readonly kerf: number }[] = [
   { upTo: 180, width: 27, thickness: 0.9, kerf: 1.4 },
   { upTo: 260, width: 34, thickness: 1.1, kerf: 1.65 },
@@ -89,6 +97,7 @@ export const usualBands: readonly { readonly upTo: number; readonly width: numbe
 ];
 
 /** Pitches that bands are usually made in, fine to coarse. Common practice, no source; carbide from 3/4 up. */
+// prettier-ignore
 export const madePitches: Readonly<Record<"bi-metal" | "carbide", readonly string[]>> = {
   "bi-metal": ["14/18", "10/14", "8/12", "6/10", "5/8", "4/6", "3/4", "2/3", "1.4/2", "1.1/1.6", "0.75/1.25"],
   carbide: ["3/4", "2/3", "1.4/2", "1.1/1.6", "0.75/1.25"],

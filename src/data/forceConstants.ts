@@ -5,6 +5,7 @@
  * are credited where they are shown.
  * They are printed on the card only; limits use the constants of the cutting group.
  */
+// prettier-ignore
 const rows = [
   ["mild", "soft unalloyed low-carbon steel", 1800, 0.2, "o"],
   ["free", "free-cutting steel (9SMnPb28 class)", 1200, 0.18, "q"],

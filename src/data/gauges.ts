@@ -1,4 +1,5 @@
-const table = (rows: string): ReadonlyMap<number, string> => new Map(rows.split(" ").map((row) => [Number(row.split(":")[0]), row.split(":")[1]!] as const));
+const table = (rows: string): ReadonlyMap<number, string> =>
+  new Map(rows.split(" ").map((row) => [Number(row.split(":")[0]), row.split(":")[1]!] as const));
 
 /** Manufacturers' standard gauge for steel sheet: gauge -> thickness [in]. From memory. */
 export const sheetWalls = table(

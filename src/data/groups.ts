@@ -6,6 +6,7 @@
  * speed [mm/min] and the same of the chip thickness [mm] (no bi-metal in hardened steel), basis of the force constants
  * (keys of forceBasis) and of the hardness (keys of hardnessBasis).
  */
+// prettier-ignore
 const groupRows = [
   ["low-carbon steel", "P", 1780, 0.17, 5, 180, [60000, 80000, 100000, 0.005, 0.008, 0.013], [100000, 130000, 170000, 0.007, 0.011, 0.017], "t", "d"],
   ["medium-carbon steel", "P", 2000, 0.2, 5, 240, [50000, 65000, 85000, 0.004, 0.007, 0.011], [90000, 115000, 150000, 0.006, 0.01, 0.015], "j", "d"],
@@ -59,17 +60,20 @@ export interface Group {
   readonly basis: { readonly force: string; readonly hardness: string; readonly ratio: string; readonly bands: string };
 }
 
+// prettier-ignore
 const forceBasis = {
   t: "from memory: textbook value of S235; a published table of kc against feed (clamping-force norm RN 1391) agrees within 4 %",
   v: "published turning value of the ISO 513 material class (VDI 3323 kind), second-hand; ±25 % before it is carried to thin chips",
   j: "judgement: interpolated between published turning values of neighbouring classes, ±30 %",
   h: "published turning value of the material class (VDI 3323 kind), second-hand; exponent: judgement",
 } as const;
+// prettier-ignore
 const hardnessBasis = {
   d: "derived: upper end of the hardness range that names the group",
   j: "judgement: from the hardness of the materials in the group",
 } as const;
-const ratioBasis = "from memory: after broach chip-space factors (3 short chips, 5 steel, 6 to 7 gummy or tough); range 3 to 8";
+const ratioBasis =
+  "from memory: after broach chip-space factors (3 short chips, 5 steel, 6 to 7 gummy or tough); range 3 to 8";
 const bandsBasis =
   "derived, and from memory: high-speed steel turning speeds carried over, chip thickness between rubbing and tooth load, carbide tuned to area rates of a German tables book; no row is copied from a chart; speed ±30 %, chip ±40 %";
 const calibrated =
@@ -81,6 +85,7 @@ function band([low, nominal, high, thin, usual, thick]: BandColumns): BladeRow {
   return { speed: { low, nominal, high }, chip: { low: thin, nominal: usual, high: thick } };
 }
 
+// prettier-ignore
 export const groups: readonly Group[] = groupRows.map(([name, letter, kc11, mc, chipVolume, greatestHardness, biMetal, carbide, force, hardness]) => ({
   name,
   letter,

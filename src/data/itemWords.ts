@@ -8,6 +8,7 @@ const translations = (entries: readonly (readonly [english: string, words: strin
 const set = (words: string): ReadonlySet<string> => new Set(words.split(" "));
 
 /** German word, and words of order lists that sizes do not have -> the English words that the readers know. */
+// prettier-ignore
 export const plainWords: ReadonlyMap<string, string> = translations([
   ["round", "rund rundstahl rundstab rundmaterial rundeisen rundstange"],
   ["square", "vierkant vierkantstahl vierkantstab quadrat quadratstahl 4kt 4-kant"],
@@ -53,13 +54,17 @@ export const plainWords: ReadonlyMap<string, string> = translations([
 ]);
 
 /** "12 pcs": words behind a count. Of those in `unsureCounts` an x before the number leaves open whether it is a length. */
-export const countWords: ReadonlySet<string> = set("pcs pc pce pces piece pieces off stk stck st stück stücke stueck ea each nos no lengths bars sticks joints stäbe stangen");
+export const countWords: ReadonlySet<string> = set(
+  "pcs pc pce pces piece pieces off stk stck st stück stücke stueck ea each nos no lengths bars sticks joints stäbe stangen",
+);
 export const unsureCounts: ReadonlySet<string> = set("ea each off no nos st");
 /** "qty 5", "Anzahl: 5": words before a count; the others of countWords only with a colon or an equals sign. */
 export const countLabels: ReadonlySet<string> = set("qty quantity menge anzahl stückzahl stueckzahl");
 
 /** Words before and behind a length. */
-export const lengthLabels: ReadonlySet<string> = set("lg lgth length len long cut to auf cutlength länge laenge fixlänge fixlaenge zuschnitt oal @ à je saw");
+export const lengthLabels: ReadonlySet<string> = set(
+  "lg lgth length len long cut to auf cutlength länge laenge fixlänge fixlaenge zuschnitt oal @ à je saw",
+);
 export const lengthTails: ReadonlySet<string> = set("lg lgth long lang length lengths oal lgs");
 /** Random lengths: the number beside is nominal, and in feet by the trade where it is bare. */
 export const randomWords: ReadonlySet<string> = set("r/l rl random drl srl mill-length herstellungslänge hl");
@@ -80,12 +85,15 @@ export const otherShapes: ReadonlySet<string> = set(
 );
 
 /** Words of a size beside shapes, tags, units, schedules and what is read over; see the readers of sizes. */
-export const otherSizeWords: ReadonlySet<string> = set("sch sched schedule bundle bundled stack stacked high rows row wide columns column nested rot rotate rotated miter mitre mitered mitred deg degs degree degrees by of at edge tee");
+export const otherSizeWords: ReadonlySet<string> = set(
+  "sch sched schedule bundle bundled stack stacked high rows row wide columns column nested rot rotate rotated miter mitre mitered mitred deg degs degree degrees by of at edge tee",
+);
 
 /** Condition words that decide the row of a grade. */
 export const conditionWords: ReadonlySet<string> = set("qt annealed normalized ht ph aged tempered quenched");
 
 /** Word of a family -> what the family of a grade must contain, one of these. */
+// prettier-ignore
 export const familyWords: ReadonlyMap<string, readonly string[]> = new Map([
   ["stainless", ["stainless", "heat-resistant"]],
   ["steel", ["steel", "heat-resistant"]],
@@ -99,7 +107,9 @@ export const familyWords: ReadonlyMap<string, readonly string[]> = new Map([
 ]);
 
 /** Words before a grade that say nothing more than that one follows, and words of families that no grade is checked against. */
-export const gradeMarks: ReadonlySet<string> = set("cda astm asme aisi sae uns din en jis type typ grade gr alloy w.nr. w.-nr. wnr werkstoff mat material güte guete qualität cond condition cp carbon mild tool ms t al ti");
+export const gradeMarks: ReadonlySet<string> = set(
+  "cda astm asme aisi sae uns din en jis type typ grade gr alloy w.nr. w.-nr. wnr werkstoff mat material güte guete qualität cond condition cp carbon mild tool ms t al ti",
+);
 
 /** Words of no meaning for any field. */
 export const fillWords: ReadonlySet<string> = set("w/ w/o und and mit with the a in von aus");

@@ -1,4 +1,5 @@
 /** Sources of the material table, by the key that stands in its rows. + stands in own materials only. "read" means that the value itself was seen there. */
+// prettier-ignore
 export const materialSources: ReadonlyMap<string, string> = new Map([
   ["+", "own material of the shop"],
   ["m", "from memory of the standards and handbooks; the source was not read"],

@@ -18,13 +18,37 @@ import type { GroupName } from "./groups";
 import type { ForceKey } from "./forceConstants";
 
 export type MaterialRow = readonly [
-  key: string, grade: string, isDefault: 0 | 1, tier: 1 | 2, name: string, family: string, condition: string, answersTo: string,
-  uns: string, sae: string, wnr: string, enNumber: string, enName: string, jis: string, iso: string, group: GroupName | "",
-  density: number, hardnessLow: number, hardnessHigh: number, tensile: number, machinability: number, basis: "S" | "F" | "C" | "",
-  force: ForceKey | "", hazards: string, sources: string, marks: string, aliases: string,
+  key: string,
+  grade: string,
+  isDefault: 0 | 1,
+  tier: 1 | 2,
+  name: string,
+  family: string,
+  condition: string,
+  answersTo: string,
+  uns: string,
+  sae: string,
+  wnr: string,
+  enNumber: string,
+  enName: string,
+  jis: string,
+  iso: string,
+  group: GroupName | "",
+  density: number,
+  hardnessLow: number,
+  hardnessHigh: number,
+  tensile: number,
+  machinability: number,
+  basis: "S" | "F" | "C" | "",
+  force: ForceKey | "",
+  hazards: string,
+  sources: string,
+  marks: string,
+  aliases: string,
 ];
 
 /** Conditions that most rows of a family answer to. A annealed, QT quenched and tempered, N normalised, HR hot and CD cold worked. */
+// prettier-ignore
 export const familyConditions: ReadonlyMap<string, string> = new Map([
   ["carbon steel", "HR CD N"],
   ["free-machining steel", "HR CD N"],
@@ -42,6 +66,7 @@ export const familyConditions: ReadonlyMap<string, string> = new Map([
   ["magnesium", "F H24"],
 ]);
 
+// prettier-ignore
 export const materialRows: readonly MaterialRow[] = [
   ["1008", "", 1, 1, "@ low-carbon steel", "carbon steel", "HR or CD bar", "", "G@0", "SAE @", "", "", "", "", "P", "low-carbon steel", 7870, 86, 95, 320, 55, "S", "mild", "", "mmaa", "sss", ""],
   ["1010", "", 1, 1, "@ low-carbon steel", "carbon steel", "HR or CD bar", "", "G@0", "SAE @", "~1.1121", "", "~C10E", "S10C", "P", "low-carbon steel", 7870, 95, 106, 345, 55, "S", "mild", "", "nmaa", "sss", "~C10;~1.0301"],

@@ -58,6 +58,7 @@ export const plainNames: ReadonlyMap<string, string> = new Map(
 );
 
 /** Dual certificates: one piece that meets both designations, cut as the row on the right. */
+// prettier-ignore
 export const dualCertificates: readonly (readonly [first: string, second: string, key: string])[] = [
   ["304", "304l", "304l"],
   ["316", "316l", "316l"],

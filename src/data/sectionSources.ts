@@ -1,4 +1,5 @@
 /** Where the dimensions and areas of the section tables come from. Dimensions are facts; the standards are their origin. */
+// prettier-ignore
 export const sectionSources = {
   a6: "ASTM A6/A6M; areas as in the AISC Manual, Part 1, version 16 values",
   aisc: "AISC Manual, Part 1, Table 1-8: tees cut from W shapes",

@@ -3,13 +3,27 @@
  * Every table is a Map: an object would also know words such as "constructor".
  */
 export type Family =
-  | "round" | "square" | "hexagon" | "octagon" | "flat" | "tube" | "box" | "hss" | "angle" | "tee" | "pipe" | "bar"
-  | "area" | "rolled" | "vague";
+  | "round"
+  | "square"
+  | "hexagon"
+  | "octagon"
+  | "flat"
+  | "tube"
+  | "box"
+  | "hss"
+  | "angle"
+  | "tee"
+  | "pipe"
+  | "bar"
+  | "area"
+  | "rolled"
+  | "vague";
 
 const words = (entries: readonly (readonly [string, string])[]): ReadonlyMap<string, string> =>
   new Map(entries.flatMap(([meaning, list]) => list.split(" ").map((word) => [word, meaning] as const)));
 
 /** Word -> family. "vague" words name several families and need another word or are refused. */
+// prettier-ignore
 export const shapeWords: ReadonlyMap<string, string> = words([
   ["round", "round rounds rd rnd rb rod rods dia diam diameter shaft shafting roundbar"],
   ["square", "square squares sq sqr squarebar"],
@@ -29,6 +43,7 @@ export const shapeWords: ReadonlyMap<string, string> = words([
 ]);
 
 /** Word of a rolled shape -> name of its table. */
+// prettier-ignore
 export const rolledNames: ReadonlyMap<string, string> = words([
   ...["w", "s", "m", "hp", "c", "mc", "wt", "ipe", "ipn", "he", "hea", "heb", "hem", "heaa", "hec", "ub", "uc", "upn", "upe", "pfc"].map((w) => [w.toUpperCase(), w] as const),
   ["W", "wf"], ["IPE A", "ipea"], ["IPE AA", "ipeaa"], ["IPE O", "ipeo"], ["IPE V", "ipev"],
@@ -49,10 +64,13 @@ export const ignoredWords: ReadonlySet<string> = new Set(
 
 /** Words that name a material: they have their own cell. */
 export const materialWords: ReadonlySet<string> = new Set(
-  "steel stainless ss sst aluminum aluminium alum al brass bronze copper titanium ti nickel carbon alloy tool ms mild astm aisi sae din grade gr".split(" "),
+  "steel stainless ss sst aluminum aluminium alum al brass bronze copper titanium ti nickel carbon alloy tool ms mild astm aisi sae din grade gr".split(
+    " ",
+  ),
 );
 
 /** Unit words after a number -> unit. Feet, metres and gauges are known in order to be refused by name. */
+// prettier-ignore
 export const unitWords: ReadonlyMap<string, string> = words([
   ["in", 'in inch inches "'],
   ["mm", "mm millimeter millimeters millimetre millimetres"],
@@ -65,6 +83,7 @@ export const unitWords: ReadonlyMap<string, string> = words([
 ]);
 
 /** Words that say which dimension a number is. */
+// prettier-ignore
 export const tagWords: ReadonlyMap<string, string> = words([
   ["od", "od outside"],
   ["id", "id inside bore"],
@@ -76,6 +95,7 @@ export const tagWords: ReadonlyMap<string, string> = words([
  * flat with round edges has another area: its phrase becomes a word that is not known.
  * "flat" alone is decided by the other words.
  */
+// prettier-ignore
 export const phrases: readonly (readonly [phrase: string, kind: "lie" | "word", becomes: string])[] = [
   ["on the flat", "lie", "flat"], ["on flat", "lie", "flat"], ["lying flat", "lie", "flat"], ["mill edge", "word", ""], ["sheared edge", "word", ""], ["round edge", "word", "round edge"],
   ["on edge", "lie", "edge"], ["edge", "lie", "edge"], ["standing", "lie", "upright"], ["upright", "lie", "upright"], ["web upright", "lie", "web up"],
@@ -92,6 +112,7 @@ export const phrases: readonly (readonly [phrase: string, kind: "lie" | "word", 
 ];
 
 /** Pipe schedule words -> name in pipeSchedules.ts. */
+// prettier-ignore
 export const scheduleWords: ReadonlyMap<string, string> = words([
   ["std", "std standard"],
   ["xs", "xs xh xhvy xstrong"],

@@ -1,6 +1,7 @@
 import type { SectionFamily } from "./sectionFamily";
 
 /** European rolled shapes, millimetres (areas in cm²). Rows as in sectionFamily.ts. */
+// prettier-ignore
 export const europeanSections: readonly SectionFamily[] = [
   {
     name: "IPE",

@@ -1,6 +1,7 @@
 import type { SectionFamily } from "./sectionFamily";
 
 /** American rolled shapes, inches. The metric designation stands after the bar. Rows as in sectionFamily.ts. */
+// prettier-ignore
 export const americanSections: readonly SectionFamily[] = [
   {
     name: "W",

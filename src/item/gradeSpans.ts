@@ -42,16 +42,29 @@ function isFree(line: Line, i: number): boolean {
   return kind !== "number" || !isDimension(line, i);
 }
 
-function longestAt({ atoms, roles }: Line, free: readonly boolean[], from: number, ownNames: ReadonlySet<string>): GradeSpan | undefined {
+function longestAt(
+  { atoms, roles }: Line,
+  free: readonly boolean[],
+  from: number,
+  ownNames: ReadonlySet<string>,
+): GradeSpan | undefined {
   if (atoms[from]!.kind === "mark") return undefined;
   let end = from;
   while (end + 1 < atoms.length && end + 1 - from < most && free[end + 1]!) end += 1;
   for (let to = end; to >= from; to--) {
     const span = atoms.slice(from, to + 1);
-    const text = span.map(({ typed, spaced }, i) => (spaced && i > 0 ? ` ${typed}` : typed)).join("").replace(/[()]/g, "");
+    const text = span
+      .map(({ typed, spaced }, i) => (spaced && i > 0 ? ` ${typed}` : typed))
+      .join("")
+      .replace(/[()]/g, "");
     const form = compactDesignation(text);
     if (ownNames.has(form)) return { from, to, text, strong: true };
-    if (atoms[to]!.kind === "mark" || !(materialIndex.has(form) || plainNames.has(form)) || !isLikely(span, roles[to + 1] === "" ? atoms[to + 1] : undefined)) continue;
+    if (
+      atoms[to]!.kind === "mark" ||
+      !(materialIndex.has(form) || plainNames.has(form)) ||
+      !isLikely(span, roles[to + 1] === "" ? atoms[to + 1] : undefined)
+    )
+      continue;
     return { from, to, text, strong: /\d/.test(text) };
   }
   return undefined;
@@ -67,7 +80,8 @@ function isLikely(span: readonly Atom[], next: Atom | undefined): boolean {
 /** 17 4 is two numbers; 80 a is no grade 80A; in 316 L 2x2x1/4 the L is an angle. */
 function isJoined(span: readonly Atom[], next: Atom | undefined): boolean {
   const [first, last] = [span[0]!, span[span.length - 1]!];
-  if (first.kind === "number" && (span.every(({ kind }) => kind === "number") || !/^\d{3}|\d\.\d/.test(first.text))) return false;
+  if (first.kind === "number" && (span.every(({ kind }) => kind === "number") || !/^\d{3}|\d\.\d/.test(first.text)))
+    return false;
   return !(last.text.length === 1 && shapeWords.has(last.text) && next?.kind === "number");
 }
 

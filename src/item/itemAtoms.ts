@@ -1,7 +1,7 @@
 import { plainWords } from "../data/itemWords";
 import { compactDesignation } from "../material/compactDesignation";
 import { materialIndex } from "../material/materialIndex";
-import { normaliseSize } from "../section/normaliseSize";
+import { normaliseSize } from "../size/normaliseSize";
 import type { Atom } from "./item";
 import { knownWord } from "./knownWord";
 
@@ -15,13 +15,24 @@ import { knownWord } from "./knownWord";
 export function itemAtoms(description: string): readonly Atom[] {
   // "(10)" counts; every other bracket only parts.
   const counted = description.replace(/\(\s*(\d{1,6})\s*\)/g, " \u0001$1\u0002 ").replace(/[()[\]{}|]/g, " ");
-  const chunks = counted.split(/[\s;]+|,(?!\d)|(?<!\d),/).flatMap((typed) => normaliseSize(typed).split(" ").map((text) => ({ text, typed })));
-  const cleaned = chunks.map(({ text, typed }) => ({ text: text.length > 1 ? text.replace(/(?<=[a-z\d])[.:]$/, (sign) => (sign === ":" ? ":" : "")) : text, typed })).filter(({ text }) => text !== "");
+  const chunks = counted.split(/[\s;]+|,(?!\d)|(?<!\d),/).flatMap((typed) =>
+    normaliseSize(typed)
+      .split(" ")
+      .map((text) => ({ text, typed })),
+  );
+  const cleaned = chunks
+    .map(({ text, typed }) => ({
+      text: text.length > 1 ? text.replace(/(?<=[a-z\d])[.:]$/, (sign) => (sign === ":" ? ":" : "")) : text,
+      typed,
+    }))
+    .filter(({ text }) => text !== "");
   return joinFractions(cleaned.flatMap(({ text, typed }, i) => chunkAtoms(text, typed, cleaned[i + 1]?.text ?? "")));
 }
 
 function chunkAtoms(text: string, typed: string, next: string): readonly Atom[] {
-  const whole = (kind: Atom["kind"], becomes: string): readonly Atom[] => [{ kind, text: becomes, typed, spaced: true }];
+  const whole = (kind: Atom["kind"], becomes: string): readonly Atom[] => [
+    { kind, text: becomes, typed, spaced: true },
+  ];
   const counted = /^\u0001(\d+)\u0002$/.exec(text);
   if (counted !== null) return [{ kind: "code", text: `(${counted[1]!})`, typed: `(${counted[1]!})`, spaced: true }];
   const plain = plainWords.get(text) ?? wholeWord(text);
@@ -32,8 +43,10 @@ function chunkAtoms(text: string, typed: string, next: string): readonly Atom[] 
   return atoms.length === 1 ? [{ ...atoms[0]!, typed }] : atoms;
 }
 
-const wholeWord = (text: string): string | undefined => (!/\d/.test(text) && text !== "x" && knownWord(text) !== undefined ? text : undefined);
-const isUnknown = ({ kind, text }: Atom): boolean => kind === "word" && text.split(" ").some((word) => knownWord(word) === undefined);
+const wholeWord = (text: string): string | undefined =>
+  !/\d/.test(text) && text !== "x" && knownWord(text) !== undefined ? text : undefined;
+const isUnknown = ({ kind, text }: Atom): boolean =>
+  kind === "word" && text.split(" ").some((word) => knownWord(word) === undefined);
 
 /** A designation as it stands, unless an x behind it makes it the beginning of a size: C10 x 20. A bare whole number is not yet one. */
 function isGrade(text: string, next: string): boolean {
@@ -48,7 +61,8 @@ function opensSize(next: string): boolean {
 
 /** S420, T6, 6061-T6, 304LN, +QT: letters of sizes, but not standing as a size has them. */
 function isCode(text: string, next: string): boolean {
-  if (/\/[a-z]{0,3}\d{3}/.test(text) || /[a-z\d]\+/.test(text) || /^\d{3,5}-?(?![x"'])[a-z]\d*$/.test(text)) return !/^\d{3,4}-?[m]$/.test(text);
+  if (/\/[a-z]{0,3}\d{3}/.test(text) || /[a-z\d]\+/.test(text) || /^\d{3,5}-?(?![x"'])[a-z]\d*$/.test(text))
+    return !/^\d{3,4}-?[m]$/.test(text);
   const letter = /^([a-z])(\d+)$/.exec(text);
   if (/^\d{3,5}-[a-z]/.test(text)) return true;
   if (letter === null) return false;
@@ -59,7 +73,8 @@ function isCode(text: string, next: string): boolean {
 
 type Push = (kind: Atom["kind"], piece: string, becomes?: string) => void;
 
-const pieces = /(\d+-\d+\/\d+|\d+\/\d+|\d*[.,]\d+(?:[.,]\d+)*|\d+)|((?:[a-z](?:[./][a-z])+(?![a-zà-ÿ])(?:\.(?!\d))?)|[a-zà-ÿ]+(?:&[a-z]+)*(?:\.(?!\d))?)|([\s\S])/gu;
+const pieces =
+  /(\d+-\d+\/\d+|\d+\/\d+|\d*[.,]\d+(?:[.,]\d+)*|\d+)|((?:[a-z](?:[./][a-z])+(?![a-zà-ÿ])(?:\.(?!\d))?)|[a-zà-ÿ]+(?:&[a-z]+)*(?:\.(?!\d))?)|([\s\S])/gu;
 
 /** Both texts are equally long: the plain one, and the same as typed. */
 function cut(text: string, typed: string): readonly Atom[] {
@@ -79,7 +94,10 @@ function cut(text: string, typed: string): readonly Atom[] {
 
 /** ODx is OD x; a lone x separates; the point of an abbreviation is left out. */
 function cutWord(written: string, push: Push): void {
-  const word = /^[a-z][./]/.test(written) && knownWord(written) === undefined ? written.replace(/[./]/g, "") : written.replace(/\.$/, "");
+  const word =
+    /^[a-z][./]/.test(written) && knownWord(written) === undefined
+      ? written.replace(/[./]/g, "")
+      : written.replace(/\.$/, "");
   const before = /^(.+)x$/.exec(word)?.[1];
   if (word === "x") push("x", "x");
   else if (before !== undefined && knownWord(word) === undefined && knownWord(before) !== undefined) {
@@ -93,8 +111,14 @@ function joinFractions(atoms: readonly Atom[]): readonly Atom[] {
   const joined: Atom[] = [];
   for (const atom of atoms) {
     const last = joined[joined.length - 1];
-    const mixed = atom.kind === "number" && atom.spaced && /^\d+\/\d+$/.test(atom.text) && last?.kind === "number" && /^\d{1,2}$/.test(last.text);
-    if (mixed) joined[joined.length - 1] = { ...last, text: `${last.text} ${atom.text}`, typed: `${last.typed} ${atom.typed}` };
+    const mixed =
+      atom.kind === "number" &&
+      atom.spaced &&
+      /^\d+\/\d+$/.test(atom.text) &&
+      last?.kind === "number" &&
+      /^\d{1,2}$/.test(last.text);
+    if (mixed)
+      joined[joined.length - 1] = { ...last, text: `${last.text} ${atom.text}`, typed: `${last.typed} ${atom.typed}` };
     else joined.push(atom);
   }
   return joined;

@@ -6,7 +6,11 @@ import type { Item } from "./item";
  * @returns size, material [text], length [mm], quantity [-], words not read [text]; a field that the line leaves open is its refusal
  * @source definition
  */
-export function itemRow({ description }: { readonly description: Item }): Pick<Item, "size" | "material" | "length" | "quantity"> & { readonly wordsNotRead: string } {
+export function itemRow({
+  description,
+}: {
+  readonly description: Item;
+}): Pick<Item, "size" | "material" | "length" | "quantity"> & { readonly wordsNotRead: string } {
   const { size, material, length, quantity, unread } = description;
   return { size, material, length, quantity, wordsNotRead: unread };
 }

@@ -1,5 +1,28 @@
-import { conditionWords, countLabels, countWords, familyWords, fillWords, gradeMarks, lengthLabels, lengthTails, otherShapes, otherSizeWords, plainWords, randomWords, referenceLabels, referenceTails } from "../data/itemWords";
-import { ignoredWords, materialWords, phrases, scheduleWords, shapeWords, tagWords, unitWords } from "../data/sectionWords";
+import {
+  conditionWords,
+  countLabels,
+  countWords,
+  familyWords,
+  fillWords,
+  gradeMarks,
+  lengthLabels,
+  lengthTails,
+  otherShapes,
+  otherSizeWords,
+  plainWords,
+  randomWords,
+  referenceLabels,
+  referenceTails,
+} from "../data/itemWords";
+import {
+  ignoredWords,
+  materialWords,
+  phrases,
+  scheduleWords,
+  shapeWords,
+  tagWords,
+  unitWords,
+} from "../data/sectionWords";
 
 const sizeWords: ReadonlySet<string> = new Set([
   ...[shapeWords, tagWords, unitWords, scheduleWords].flatMap((words) => [...words.keys()]),
@@ -9,7 +32,20 @@ const sizeWords: ReadonlySet<string> = new Set([
 ]);
 const lineWords: ReadonlySet<string> = new Set([
   ...[plainWords, familyWords].flatMap((words) => [...words.keys()]),
-  ...[countWords, countLabels, lengthLabels, lengthTails, randomWords, referenceLabels, referenceTails, otherShapes, conditionWords, gradeMarks, materialWords, fillWords].flatMap((words) => [...words]),
+  ...[
+    countWords,
+    countLabels,
+    lengthLabels,
+    lengthTails,
+    randomWords,
+    referenceLabels,
+    referenceTails,
+    otherShapes,
+    conditionWords,
+    gradeMarks,
+    materialWords,
+    fillWords,
+  ].flatMap((words) => [...words]),
 ]);
 
 /**

@@ -1,6 +1,6 @@
 import { InputError } from "../errors";
 import type { Units } from "../quantities";
-import { readLength } from "../section/readLength";
+import { readLength } from "../size/readLength";
 import type { Section } from "../section/section";
 import { attemptField } from "./attemptField";
 import { itemRefusal } from "./itemRefusal";
@@ -22,15 +22,29 @@ const longestPiece = 20_000; // mm
  * @returns length [mm], or the refusal
  * @source common practice, no source; the limits are judgement (bars are sold up to 60 ft and 12 m)
  */
-export function lengthOf({ text, bare }: LineLength, section: Section | InputError, units: Units, random: boolean): number | InputError {
+export function lengthOf(
+  { text, bare }: LineLength,
+  section: Section | InputError,
+  units: Units,
+  random: boolean,
+): number | InputError {
   const read = attemptField(() => readLength(text, units));
   if (read instanceof InputError) return read;
-  if (thousands.test(text) && (!bare || units === "metric")) return itemRefusal("{text} may be {point} or {whole} mm: write it without the point", { text, point: text.replace(/0*(?: ?mm)?$/, ""), whole: text.replace(/\.| ?mm/g, "") });
+  if (thousands.test(text) && (!bare || units === "metric"))
+    return itemRefusal("{text} may be {point} or {whole} mm: write it without the point", {
+      text,
+      point: text.replace(/0*(?: ?mm)?$/, ""),
+      whole: text.replace(/\.| ?mm/g, ""),
+    });
   if (read === 0) return itemRefusal("a length must be more than zero");
   const sold = section instanceof InputError || section.hollow || random;
   const other = bare ? otherUnit(Number(text.replace(",", ".")), read, sold, units) : undefined;
   if (other === undefined) return read;
-  return itemRefusal("a length of {number} without a unit may be {number} {unit} or {number} {other}: write the unit", { number: text, unit: units === "inch" ? "in" : "mm", other });
+  return itemRefusal("a length of {number} without a unit may be {number} {unit} or {number} {other}: write the unit", {
+    number: text,
+    unit: units === "inch" ? "in" : "mm",
+    other,
+  });
 }
 
 /** The unit in which a bare length may be meant instead. */

@@ -26,11 +26,17 @@ export interface SizeReading {
  * @returns readings, or the size reader's refusal where there is none [-]
  * @source common practice, no source
  */
-export function sizeReadings(atoms: readonly Atom[], indices: readonly number[], units: Units): readonly SizeReading[] | InputError {
+export function sizeReadings(
+  atoms: readonly Atom[],
+  indices: readonly number[],
+  units: Units,
+): readonly SizeReading[] | InputError {
   const read = (left: readonly number[], behindX: boolean): SizeReading | InputError => {
     const kept = indices.filter((i) => !left.includes(i));
     const unit = left.map((i) => unitWords.get(atoms[i]!.text)).find((found) => found !== undefined);
-    const section = attemptField(() => readSection(textOf(atoms, kept), behindX && unit !== undefined ? (unit === "in" ? "inch" : "metric") : units));
+    const section = attemptField(() =>
+      readSection(textOf(atoms, kept), behindX && unit !== undefined ? (unit === "in" ? "inch" : "metric") : units),
+    );
     return section instanceof InputError ? section : { section, left, behindX };
   };
   const whole = read([], false);
@@ -57,7 +63,9 @@ function likely(readings: readonly SizeReading[]): readonly SizeReading[] {
 
 /** The atoms as the size reader gets them; where something was taken out between two, a comma keeps them apart. */
 function textOf(atoms: readonly Atom[], indices: readonly number[]): string {
-  return indices.map((i, k) => `${k === 0 ? "" : indices[k - 1] !== i - 1 ? ", " : atoms[i]!.spaced ? " " : ""}${atoms[i]!.text}`).join("");
+  return indices
+    .map((i, k) => `${k === 0 ? "" : indices[k - 1] !== i - 1 ? ", " : atoms[i]!.spaced ? " " : ""}${atoms[i]!.text}`)
+    .join("");
 }
 
 const isJoint = ({ kind, text }: Atom): boolean => kind === "x" || text === "by" || text === "-";

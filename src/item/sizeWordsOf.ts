@@ -55,7 +55,16 @@ function isSeries({ atoms }: Line, i: number): boolean {
 
 /** Beside another shape an L without its numbers is no angle. */
 function isAngle({ atoms, roles }: Line, i: number): boolean {
-  return atoms[i + 1]?.kind === "number" || !atoms.some(({ kind, text }, k) => k !== i && ["", "size"].includes(roles[k]!) && kind === "word" && text.split(" ").some((word) => shapeWords.has(word) && word.length > 1));
+  return (
+    atoms[i + 1]?.kind === "number" ||
+    !atoms.some(
+      ({ kind, text }, k) =>
+        k !== i &&
+        ["", "size"].includes(roles[k]!) &&
+        kind === "word" &&
+        text.split(" ").some((word) => shapeWords.has(word) && word.length > 1),
+    )
+  );
 }
 
 /** German words have become several English ones. */

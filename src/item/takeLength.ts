@@ -5,7 +5,7 @@ import { materialIndex } from "../material/materialIndex";
 import { attemptField } from "./attemptField";
 import type { Atom, Line } from "./item";
 import { itemRefusal } from "./itemRefusal";
-import { readLength } from "../section/readLength";
+import { readLength } from "../size/readLength";
 import { textAt } from "./textAt";
 
 /** A length as the line has it: its words, and whether a unit is written. */
@@ -35,7 +35,12 @@ export function takeLength(line: Line): LineLength | InputError | undefined {
   const spans: Span[] = [];
   for (let i = 0; i < line.atoms.length; i++) {
     const { kind, text } = line.atoms[i]!;
-    const span = line.roles[i] !== "" ? undefined : kind === "number" ? (longAt(line, i) ?? tailedAt(line, i)) : labelledAt(line, i);
+    const span =
+      line.roles[i] !== ""
+        ? undefined
+        : kind === "number"
+          ? (longAt(line, i) ?? tailedAt(line, i))
+          : labelledAt(line, i);
     if (span === undefined) {
       if (line.roles[i] === "" && randomWords.has(text)) line.roles[i] = "read";
       continue;
@@ -54,16 +59,29 @@ function oneOf(spans: readonly Span[]): LineLength | InputError | undefined {
   const [first, ...others] = spans;
   if (first === undefined) return undefined;
   const range = /^(\d[\d.,]*)[-/](\d[\d.,]* ?[a-z']+)$/.exec(first.text);
-  if (range !== null) return itemRefusal("a length from {least} to {most}: write the one that is meant", { least: range[1]!, most: range[2]! });
+  if (range !== null)
+    return itemRefusal("a length from {least} to {most}: write the one that is meant", {
+      least: range[1]!,
+      most: range[2]!,
+    });
   const other = others.find((span) => !isEqual(span, first));
   if (other === undefined) return first;
-  return itemRefusal("the line gives more than one length: {first} or {second}", { first: first.text, second: other.text });
+  return itemRefusal("the line gives more than one length: {first} or {second}", {
+    first: first.text,
+    second: other.text,
+  });
 }
 
 function isEqual(one: Span, two: Span): boolean {
   if (one.text === two.text) return true;
   const [first, second] = [one, two].map(({ text }) => attemptField(() => readLength(text, "inch")));
-  return !one.bare && !two.bare && typeof first === "number" && typeof second === "number" && Math.abs(first - second) < 0.001;
+  return (
+    !one.bare &&
+    !two.bare &&
+    typeof first === "number" &&
+    typeof second === "number" &&
+    Math.abs(first - second) < 0.001
+  );
 }
 
 /** The span, the x and the label before it, and the words behind it that only repeat that it is a length. */
@@ -85,11 +103,17 @@ function isLowCarbon({ atoms }: Line, i: number): boolean {
 }
 
 function textOf({ atoms }: Line, from: number, to: number): string {
-  return atoms.slice(from, to + 1).map(({ text, spaced }, i) => (spaced && i > 0 ? ` ${text}` : text)).join("");
+  return atoms
+    .slice(from, to + 1)
+    .map(({ text, spaced }, i) => (spaced && i > 0 ? ` ${text}` : text))
+    .join("");
 }
 
-const isUnit = ({ atoms, roles }: Line, i: number, units: ReadonlySet<string>): boolean => roles[i] === "" && units.has(atoms[i]!.text);
-const shortUnits: ReadonlySet<string> = new Set([...unitWords].filter(([, unit]) => ["in", "mm", "cm"].includes(unit)).map(([word]) => word));
+const isUnit = ({ atoms, roles }: Line, i: number, units: ReadonlySet<string>): boolean =>
+  roles[i] === "" && units.has(atoms[i]!.text);
+const shortUnits: ReadonlySet<string> = new Set(
+  [...unitWords].filter(([, unit]) => ["in", "mm", "cm"].includes(unit)).map(([word]) => word),
+);
 
 /** 21 ft, 8'-6", 12 ft 6 in, 1,5 m; a range such as 10-12' is taken whole, so that it is refused. */
 function longAt(line: Line, i: number): Span | undefined {
@@ -148,7 +172,8 @@ function labelledAt(line: Line, i: number): Span | undefined {
   if (!isLabel(line, i)) return undefined;
   const marked = marks.has(textAt(line.atoms, i + 1));
   const at = i + (marked ? 2 : 1);
-  const span = line.atoms[at]?.kind === "number" && line.roles[at] === "" ? (longAt(line, at) ?? numberAt(line, at)) : undefined;
+  const span =
+    line.atoms[at]?.kind === "number" && line.roles[at] === "" ? (longAt(line, at) ?? numberAt(line, at)) : undefined;
   if (span === undefined || marked) return span;
   return (span.bare && isGradeNumber(line, at)) || isBetween(line, i, span) ? undefined : span;
 }
@@ -160,7 +185,12 @@ function isLabel(line: Line, i: number): boolean {
   if (text === "to" || text === "auf") return cuts.has(textAt(atoms, i - 1));
   if (text !== "l") return lengthLabels.has(text);
   if (marks.has(textAt(atoms, i + 1))) return true;
-  return !isLowCarbon(line, i) && atoms.some(({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m");
+  return (
+    !isLowCarbon(line, i) &&
+    atoms.some(
+      ({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m",
+    )
+  );
 }
 
 /** 3 LG 24 and 2.25 LG 15/16 hex leave open which of the two is the length; 4140 LG 24 and round 3 LG 24" do not. */

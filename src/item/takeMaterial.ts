@@ -36,10 +36,15 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
     return answer;
   };
   const found = gradeSpans(line, new Set(own.map(({ name }) => compactDesignation(name))));
-  const coded = line.atoms.flatMap(({ kind, text }, i) => (kind === "code" && line.roles[i] === "" && !found.some(({ from, to }) => from <= i && i <= to) ? [{ from: i, to: i, text: text.replace(/[()]/g, ""), strong: true }] : []));
+  const coded = line.atoms.flatMap(({ kind, text }, i) =>
+    kind === "code" && line.roles[i] === "" && !found.some(({ from, to }) => from <= i && i <= to)
+      ? [{ from: i, to: i, text: text.replace(/[()]/g, ""), strong: true }]
+      : [],
+  );
   const codes = coded.filter(({ text }) => !(find(text) instanceof InputError));
   const strong = [...found.filter((span) => span.strong), ...codes].sort((a, b) => a.from - b.from);
-  const spans = strong.length > 0 ? strong.map((span) => ofTube(span, found, find)) : (familyNumber(line, find) ?? found);
+  const spans =
+    strong.length > 0 ? strong.map((span) => ofTube(span, found, find)) : (familyNumber(line, find) ?? found);
   for (const { from, to } of spans) for (let i = from; i <= to; i++) if (!isShape(line, i)) line.roles[i] = "material";
   const left = coded.filter((code) => !spans.some(({ from }) => from === code.from));
   const suffixes = left.filter(({ text }) => belongs(text, spans, find));
@@ -48,7 +53,8 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
   const numbers = spans.flatMap(({ from, to }) => (from === to && line.atoms[from]!.kind === "number" ? [from] : []));
   const tail = [...suffixes.map(({ text }) => text).filter((text) => /^[thp]\d/.test(text)), ...conditions(line)];
   const grade = gradeOf(line, spans, tail, find);
-  for (const { from, to } of found) for (let i = from; i <= to; i++) if (line.roles[i] === "" && !isShape(line, i)) line.roles[i] = "read";
+  for (const { from, to } of found)
+    for (let i = from; i <= to; i++) if (line.roles[i] === "" && !isShape(line, i)) line.roles[i] = "read";
   return { grade: unknown.length > 0 ? unknownCode(unknown[0]!, grade, find) : grade, unknown, numbers };
 }
 
@@ -66,7 +72,8 @@ function ofTube(span: GradeSpan, found: readonly GradeSpan[], find: Find): Grade
 }
 
 function unknownCode(code: string, grade: Material | InputError, find: Find): InputError {
-  if (!(grade instanceof InputError)) return itemRefusal("{code} is not known; it may be another grade than {grade}", { code, grade: grade.name });
+  if (!(grade instanceof InputError))
+    return itemRefusal("{code} is not known; it may be another grade than {grade}", { code, grade: grade.name });
   const refusal = find(code);
   return refusal instanceof InputError ? refusal : grade;
 }
@@ -95,7 +102,9 @@ function conditions({ atoms, roles }: Line): readonly string[] {
     found.push(suffix ? `+${text}` : text);
   });
   const all = [...new Set(found)];
-  return all.includes("quenched") && all.includes("tempered") ? ["qt", ...all.filter((word) => word !== "quenched" && word !== "tempered")] : all;
+  return all.includes("quenched") && all.includes("tempered")
+    ? ["qt", ...all.filter((word) => word !== "quenched" && word !== "tempered")]
+    : all;
 }
 
 const marking: ReadonlySet<string> = new Set(["gr", "grade", "cda", "alloy"]);
@@ -103,12 +112,15 @@ const marking: ReadonlySet<string> = new Set(["gr", "grade", "cda", "alloy"]);
 /** 360 brass, titanium grade 2: a number that is a grade only beside its family. */
 function familyNumber(line: Line, find: Find): readonly GradeSpan[] | undefined {
   const { atoms, roles } = line;
-  const family = atoms.findIndex(({ kind, text }, i) => kind === "word" && roles[i] === "" && (familyWords.has(text) || text === "ti"));
+  const family = atoms.findIndex(
+    ({ kind, text }, i) => kind === "word" && roles[i] === "" && (familyWords.has(text) || text === "ti"),
+  );
   const named = atoms.flatMap(({ kind, text }, i) => {
     const mark = textAt(atoms, i - 1);
     const likely = marking.has(mark) || (family >= 0 && /^(?:\d{3}|\d{5}|\dal-?\d.*)$/.test(text));
     if (roles[i] !== "" || !likely || (kind === "number" && isDimension(line, i))) return [];
-    const name = kind === "code" ? `ti ${text}` : `${marking.has(mark) ? mark : ""} ${text} ${textAt(atoms, family)}`.trim();
+    const name =
+      kind === "code" ? `ti ${text}` : `${marking.has(mark) ? mark : ""} ${text} ${textAt(atoms, family)}`.trim();
     return find(name) instanceof InputError ? [] : [{ from: i, to: i, text: name, strong: true }];
   });
   return named.length === 0 ? undefined : named;
@@ -116,18 +128,24 @@ function familyNumber(line: Line, find: Find): readonly GradeSpan[] | undefined 
 
 function gradeOf(line: Line, spans: readonly GradeSpan[], tail: readonly string[], find: Find): Material | InputError {
   const texts = [...new Set(spans.map(({ text }) => text))];
-  const families = line.atoms.flatMap(({ kind, text }, i) => (kind === "word" && line.roles[i] === "" && familyWords.has(text) ? [text] : []));
+  const families = line.atoms.flatMap(({ kind, text }, i) =>
+    kind === "word" && line.roles[i] === "" && familyWords.has(text) ? [text] : [],
+  );
   line.atoms.forEach(({ kind, text }, i) => {
-    if (kind === "word" && line.roles[i] === "" && (familyWords.has(text) || (gradeMarks.has(text) && text.length > 1))) line.roles[i] = "read";
+    if (kind === "word" && line.roles[i] === "" && (familyWords.has(text) || (gradeMarks.has(text) && text.length > 1)))
+      line.roles[i] = "read";
   });
   const [first] = texts;
   if (first === undefined) return noMaterial(families);
   const named = texts.length > 1 ? find(texts.slice(0, 4).join("/")) : ofFamily(first, families, find);
   const grade = tail.length === 0 || named instanceof InputError ? named : find(withTail(first, tail));
-  if (texts.length > 1 && named instanceof InputError && !named.problem.includes("meanings")) return itemRefusal("more than one material: {names}", { names: texts.join(" or ") });
+  if (texts.length > 1 && named instanceof InputError && !named.problem.includes("meanings"))
+    return itemRefusal("more than one material: {names}", { names: texts.join(" or ") });
   if (grade instanceof InputError) return grade;
   const other = families.find((word) => !isOf(grade, word));
-  return other === undefined ? grade : itemRefusal("{grade} is not {family}: which of the two is meant?", { grade: grade.name, family: other });
+  return other === undefined
+    ? grade
+    : itemRefusal("{grade} is not {family}: which of the two is meant?", { grade: grade.name, family: other });
 }
 
 /** 660 bronze: the family decides between two meanings. */
@@ -135,14 +153,17 @@ function ofFamily(text: string, families: readonly string[], find: Find): Materi
   const grade = find(text);
   if (!(grade instanceof InputError)) return grade;
   const others = families.flatMap((family) => [`${text} ${family}`, `SAE ${text}`].map(find));
-  return others.find((other) => !(other instanceof InputError) && families.every((family) => isOf(other, family))) ?? grade;
+  return (
+    others.find((other) => !(other instanceof InputError) && families.every((family) => isOf(other, family))) ?? grade
+  );
 }
 
 function isOf(grade: Material, family: string): boolean {
   return familyWords.get(family)!.some((part) => grade.family.includes(part));
 }
 
-const withTail = (grade: string, tail: readonly string[]): string => tail.reduce((text, part) => (part.startsWith("+") ? text + part : `${text} ${part}`), grade);
+const withTail = (grade: string, tail: readonly string[]): string =>
+  tail.reduce((text, part) => (part.startsWith("+") ? text + part : `${text} ${part}`), grade);
 
 function noMaterial(families: readonly string[]): InputError {
   if (families.length === 0) return itemRefusal("the line names no material");

@@ -22,15 +22,22 @@ interface Count {
  */
 export function takeQuantity(line: Line): number | InputError | undefined {
   const counts = line.atoms.flatMap((_, i) => countAt(line, i) ?? []);
-  for (const { from, to } of counts) for (let i = from; i <= to; i++) if (line.atoms[i]!.text !== "bars" && line.atoms[i]!.text !== "@") line.roles[i] = "quantity";
+  for (const { from, to } of counts)
+    for (let i = from; i <= to; i++)
+      if (line.atoms[i]!.text !== "bars" && line.atoms[i]!.text !== "@") line.roles[i] = "quantity";
   const [first] = counts;
   if (first === undefined) return undefined;
   const unsure = counts.find((count) => count.unsure);
-  if (unsure !== undefined) return itemRefusal("{count} may be the quantity, or a length or grade; write for example qty {count}", { count: unsure.text });
+  if (unsure !== undefined)
+    return itemRefusal("{count} may be the quantity, or a length or grade; write for example qty {count}", {
+      count: unsure.text,
+    });
   const values = [...new Set(counts.map(({ text }) => text))];
-  if (values.length > 1) return itemRefusal("the line gives more than one quantity: {values}", { values: values.join(" or ") });
+  if (values.length > 1)
+    return itemRefusal("the line gives more than one quantity: {values}", { values: values.join(" or ") });
   const value = Number(first.text.replace(",", "."));
-  if (!Number.isInteger(value) || value < 1 || value > 1e6) return itemRefusal("a quantity of {text} is not a whole number of pieces, 1 or more", { text: first.text });
+  if (!Number.isInteger(value) || value < 1 || value > 1e6)
+    return itemRefusal("a quantity of {text} is not a whole number of pieces, 1 or more", { text: first.text });
   return value;
 }
 
@@ -47,7 +54,9 @@ function countAt(line: Line, i: number): Count | undefined {
 /** "(10)"; but "(304)" may be a grade. */
 function inBrackets({ text }: Atom, i: number): Count | undefined {
   const number = /^\((\d+)\)$/.exec(text)?.[1];
-  return number === undefined || materialIndex.has(number) ? undefined : { text: number, from: i, to: i, unsure: false };
+  return number === undefined || materialIndex.has(number)
+    ? undefined
+    : { text: number, from: i, to: i, unsure: false };
 }
 
 function behindLabel(atoms: readonly Atom[], i: number): Count | undefined {
@@ -55,7 +64,9 @@ function behindLabel(atoms: readonly Atom[], i: number): Count | undefined {
   const marked = [":", "=", "#", "."].includes(textAt(atoms, i + 1));
   const number = atoms[i + (marked ? 2 : 1)];
   const label = countLabels.has(text) || (marked && countWords.has(text) && text !== "no");
-  return label && number?.kind === "number" ? { text: number.text, from: i, to: i + (marked ? 2 : 1), unsure: false } : undefined;
+  return label && number?.kind === "number"
+    ? { text: number.text, from: i, to: i + (marked ? 2 : 1), unsure: false }
+    : undefined;
 }
 
 function beforeWord(atoms: readonly Atom[], i: number): Count | undefined {
@@ -73,7 +84,9 @@ function beforeWord(atoms: readonly Atom[], i: number): Count | undefined {
 function gradeBefore(atoms: readonly Atom[], i: number): Count {
   const next = atoms[i + 2];
   const label = next?.kind === "number" && /^\d+$/.test(next.text) && !isMeasured(atoms[i + 3]);
-  return label ? { text: next.text, from: i + 1, to: i + 2, unsure: false } : { text: atoms[i]!.text, from: i, to: i + 1, unsure: true };
+  return label
+    ? { text: next.text, from: i + 1, to: i + 2, unsure: false }
+    : { text: atoms[i]!.text, from: i, to: i + 1, unsure: true };
 }
 
 function isMeasured(atom: Atom | undefined): boolean {
@@ -83,6 +96,13 @@ function isMeasured(atom: Atom | undefined): boolean {
 /** 5 x round 3, 10x Rund 80: an x behind which no number stands. */
 function beforeShape(atoms: readonly Atom[], i: number): Count | undefined {
   const [before, x, next] = [atoms[i - 1], atoms[i + 1], atoms[i + 2]];
-  if (x?.kind !== "x" || before?.text === "x" || !/^\d+$/.test(atoms[i]!.text) || next === undefined || (next.kind !== "word" && next.kind !== "code")) return undefined;
+  if (
+    x?.kind !== "x" ||
+    before?.text === "x" ||
+    !/^\d+$/.test(atoms[i]!.text) ||
+    next === undefined ||
+    (next.kind !== "word" && next.kind !== "code")
+  )
+    return undefined;
   return next.text.startsWith("(") ? undefined : { text: atoms[i]!.text, from: i, to: i + 1, unsure: false };
 }

@@ -1,7 +1,7 @@
 import { unitWords } from "../data/sectionWords";
 import { InputError } from "../errors";
 import type { Units } from "../quantities";
-import { readLength } from "../section/readLength";
+import { readLength } from "../size/readLength";
 import { readSection } from "../section/readSection";
 import type { Section } from "../section/section";
 import { attemptField } from "./attemptField";
@@ -34,23 +34,58 @@ export function takeSize(line: Line, open: Open): LineSize {
   const { atoms, withUnread, otherShape } = sizeWordsOf(line);
   const { units } = line;
   const written = unitsOf(line, atoms) ?? units;
-  const done = (section: Section | InputError): LineSize => ({ section, length: undefined, quantity: undefined, units: written });
-  if (otherShape !== undefined) return done(itemRefusal('"{word}" names a shape that sizes do not know', { word: otherShape }));
+  const done = (section: Section | InputError): LineSize => ({
+    section,
+    length: undefined,
+    quantity: undefined,
+    units: written,
+  });
+  if (otherShape !== undefined)
+    return done(itemRefusal('"{word}" names a shape that sizes do not know', { word: otherShape }));
   const readings = sizeReadings(line.atoms, atoms, units);
   if (readings instanceof InputError) return done(withoutUnread(line, withUnread, readings));
   const [only, second] = readings;
   // 3.5 (3-1/2): the size twice.
-  if (second !== undefined && readings.every(({ section, behindX }) => !behindX && section.text === only!.section.text)) return done(only!.section);
-  if (second !== undefined) return done(itemRefusal("the size may be {first} or {second}", { first: only!.section.text, second: second.section.text }));
-  if (only!.behindX && isOpenFlat(line, atoms, only!, written)) return done(itemRefusal("{sizes}: which of the three is the length? Write the size first and the length last, with its unit", { sizes: numbersOf(line, atoms).map((i) => line.atoms[i]!.text).join(" x ") }));
-  return beside(line, only!, written, open) ?? done(itemRefusal("{number} is neither size, length nor quantity beside {size}", { number: textOf(line, only!.left), size: only!.section.text }));
+  if (second !== undefined && readings.every(({ section, behindX }) => !behindX && section.text === only!.section.text))
+    return done(only!.section);
+  if (second !== undefined)
+    return done(
+      itemRefusal("the size may be {first} or {second}", { first: only!.section.text, second: second.section.text }),
+    );
+  if (only!.behindX && isOpenFlat(line, atoms, only!, written))
+    return done(
+      itemRefusal(
+        "{sizes}: which of the three is the length? Write the size first and the length last, with its unit",
+        {
+          sizes: numbersOf(line, atoms)
+            .map((i) => line.atoms[i]!.text)
+            .join(" x "),
+        },
+      ),
+    );
+  return (
+    beside(line, only!, written, open) ??
+    done(
+      itemRefusal("{number} is neither size, length nor quantity beside {size}", {
+        number: textOf(line, only!.left),
+        size: only!.section.text,
+      }),
+    )
+  );
 }
 
-const textOf = ({ atoms }: Line, indices: readonly number[]): string => indices.filter((i) => atoms[i]!.kind !== "x" && atoms[i]!.text !== "by").map((i) => atoms[i]!.text).join(" ");
-const numbersOf = ({ atoms }: Line, indices: readonly number[]): readonly number[] => indices.filter((i) => atoms[i]!.kind === "number");
+const textOf = ({ atoms }: Line, indices: readonly number[]): string =>
+  indices
+    .filter((i) => atoms[i]!.kind !== "x" && atoms[i]!.text !== "by")
+    .map((i) => atoms[i]!.text)
+    .join(" ");
+const numbersOf = ({ atoms }: Line, indices: readonly number[]): readonly number[] =>
+  indices.filter((i) => atoms[i]!.kind === "number");
 
 function unitsOf({ atoms }: Line, indices: readonly number[]): Units | undefined {
-  const units = new Set(indices.map((i) => unitWords.get(atoms[i]!.text)).filter((unit) => unit === "in" || unit === "mm" || unit === "cm"));
+  const units = new Set(
+    indices.map((i) => unitWords.get(atoms[i]!.text)).filter((unit) => unit === "in" || unit === "mm" || unit === "cm"),
+  );
   if (units.size === 0) return undefined;
   return units.has("in") ? (units.size === 1 ? "inch" : undefined) : "metric";
 }
@@ -67,7 +102,9 @@ function isOpenFlat(line: Line, indices: readonly number[], { section, left }: S
   if (!section.text.startsWith("flat")) return false;
   const mm = numbersOf(line, indices).map((i) => attemptField(() => readLength(line.atoms[i]!.text, units)));
   const last = mm[numbersOf(line, indices).indexOf(numbersOf(line, left).slice(-1)[0]!)];
-  return mm.some((value) => value instanceof InputError || last === undefined || last instanceof InputError || value > last);
+  return mm.some(
+    (value) => value instanceof InputError || last === undefined || last instanceof InputError || value > last,
+  );
 }
 
 /** The numbers left out of the size, as length and quantity; undefined where one of them is neither. */
@@ -90,7 +127,9 @@ function beside(line: Line, { section, left, behindX }: SizeReading, units: Unit
 const mayBeLength = 100;
 
 function countFrom(text: string, open: Open, length: LineLength | undefined): number | InputError {
-  return open.length && length === undefined && Number(text) >= mayBeLength ? itemRefusal("{count} may be the quantity or a length; write for example qty {count}", { count: text }) : Number(text);
+  return open.length && length === undefined && Number(text) >= mayBeLength
+    ? itemRefusal("{count} may be the quantity or a length; write for example qty {count}", { count: text })
+    : Number(text);
 }
 
 function lengthFrom(line: Line, indices: readonly number[]): LineLength {

@@ -15,7 +15,11 @@ function words(text: string): readonly string[] {
   return text === "" ? [] : text.split(" ");
 }
 
-function readDesignations(columns: readonly string[], aliases: string, full: (text: string) => string): readonly Designation[] {
+function readDesignations(
+  columns: readonly string[],
+  aliases: string,
+  full: (text: string) => string,
+): readonly Designation[] {
   const found: Designation[] = [];
   const read = (kind: DesignationKind, cell: string): void => {
     const near = cell.startsWith("~");
@@ -29,7 +33,35 @@ function readDesignations(columns: readonly string[], aliases: string, full: (te
 }
 
 function readRow(row: MaterialRow): Material {
-  const [key, gradeCell, isDefault, tier, name, family, condition, answersTo, uns, sae, wnr, enNumber, enName, jis, letter, group, density, least, most, tensile, percent, basis, forceKey, hazards, sources, marks, aliases] = row;
+  const [
+    key,
+    gradeCell,
+    isDefault,
+    tier,
+    name,
+    family,
+    condition,
+    answersTo,
+    uns,
+    sae,
+    wnr,
+    enNumber,
+    enName,
+    jis,
+    letter,
+    group,
+    density,
+    least,
+    most,
+    tensile,
+    percent,
+    basis,
+    forceKey,
+    hazards,
+    sources,
+    marks,
+    aliases,
+  ] = row;
   const grade = gradeCell === "" ? key : gradeCell;
   const stem = grade.replace(/^(?:al-|alloy|sae-|ti-|gci-|dci-|mal-)/, "").toUpperCase();
   const full = (text: string): string => (text.includes("@") ? text.split("@").join(stem) : text);

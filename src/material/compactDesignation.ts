@@ -18,7 +18,8 @@ export function compactDesignation(text: string): string {
   let folded = isAscii ? upper : text.normalize("NFKC").toUpperCase();
   // The index is built from the table at load, where each pattern that is not needed counts.
   if (folded.includes(",")) folded = folded.replace(/(\d),(?=\d)/g, "$1.");
-  if (folded.includes("GR") || folded.includes("CLASS") || folded.includes("TYPE")) folded = folded.replace(gradeWord, " ");
+  if (folded.includes("GR") || folded.includes("CLASS") || folded.includes("TYPE"))
+    folded = folded.replace(gradeWord, " ");
   if (folded.includes(".")) folded = folded.replace(/\.(?!\d)|(?<!\d)\./g, " ");
   const pieces = folded.split(isAscii ? /[^A-Z0-9.]+/ : /[^\p{L}\p{N}.]+/u).filter((piece) => piece !== "");
   return pieces.join(numeric.test(pieces.join("")) ? "-" : "");

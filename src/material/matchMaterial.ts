@@ -42,15 +42,22 @@ function isOf(entry: IndexEntry, family: Family): boolean {
 /** A number in a cell: whole numbers are their digits; a cell turns 1.4310 into 1.431, so four decimals are put back. */
 function digits(designation: number): string {
   const isFraction = designation < 10 && !Number.isInteger(designation);
-  if (!Number.isFinite(designation) || designation < 0) throw new InputError("invalid", parameter, "{given} is not a designation", { given: `${designation}` });
-  return isFraction && Math.abs(designation * 1e4 - Math.round(designation * 1e4)) < 1e-6 ? designation.toFixed(4) : `${designation}`;
+  if (!Number.isFinite(designation) || designation < 0)
+    throw new InputError("invalid", parameter, "{given} is not a designation", { given: `${designation}` });
+  return isFraction && Math.abs(designation * 1e4 - Math.round(designation * 1e4)) < 1e-6
+    ? designation.toFixed(4)
+    : `${designation}`;
 }
 
 function severalMeanings(given: string, names: readonly string[]): InputError {
-  return new InputError("none", parameter, "{given} means more than one material: {meanings}", { given, meanings: [...new Set(names)].join("; ") });
+  return new InputError("none", parameter, "{given} means more than one material: {meanings}", {
+    given,
+    meanings: [...new Set(names)].join("; "),
+  });
 }
 
-const isOwnName = ({ material, designation }: IndexEntry): boolean => designation.kind === "name" && designation.text !== material.grade;
+const isOwnName = ({ material, designation }: IndexEntry): boolean =>
+  designation.kind === "name" && designation.text !== material.grade;
 
 /** The row of a grade in the condition stated; the row that matched where none is. */
 function rowOf({ material }: IndexEntry, condition: string, given: string): Material {
@@ -59,14 +66,23 @@ function rowOf({ material }: IndexEntry, condition: string, given: string): Mate
   const stated = rows.find((row) => row.answersTo.includes(condition));
   if (stated !== undefined) return stated;
   const conditions = rows.map((row) => row.condition).join("; ");
-  throw new InputError("none", parameter, "{given}: the table has {name} only as {conditions}", { given, name: rows[0]!.name, conditions });
+  throw new InputError("none", parameter, "{given}: the table has {name} only as {conditions}", {
+    given,
+    name: rows[0]!.name,
+    conditions,
+  });
 }
 
 function noteOf(entry: IndexEntry, row: Material, condition: string): string {
   const near = entry.designation.near ? [`the nearest in the table is ${row.name}`] : [];
-  const others = builtInMaterials.filter((other) => other.grade === row.grade && other !== row).map((other) => other.condition);
+  const others = builtInMaterials
+    .filter((other) => other.grade === row.grade && other !== row)
+    .map((other) => other.condition);
   const open = condition === "" && others.length > 0 && row.isDefault && !isOwnName(entry);
-  return [...near, ...(open ? [`condition not stated: ${row.condition} taken; also in the table: ${others.join(", ")}`] : [])].join("; ");
+  return [
+    ...near,
+    ...(open ? [`condition not stated: ${row.condition} taken; also in the table: ${others.join(", ")}`] : []),
+  ].join("; ");
 }
 
 function lookUp({ form, families, condition }: Reading, given: string): MaterialMatch | undefined {
@@ -74,7 +90,11 @@ function lookUp({ form, families, condition }: Reading, given: string): Material
   const best = entries.filter((entry) => !entry.designation.near || entries.every((other) => other.designation.near));
   const entry = best.find(isOwnName) ?? best.find((candidate) => candidate.material.isDefault) ?? best[0];
   if (entry === undefined) return undefined;
-  if (best.some((other) => other.material.grade !== entry.material.grade)) throw severalMeanings(given, best.map((other) => other.material.name));
+  if (best.some((other) => other.material.grade !== entry.material.grade))
+    throw severalMeanings(
+      given,
+      best.map((other) => other.material.name),
+    );
   const material = rowOf(entry, condition, given);
   return { material, matched: describeDesignation(entry), note: noteOf(entry, material, condition) };
 }
@@ -97,14 +117,21 @@ function single(text: string, given: string): MaterialMatch | undefined {
 
 /** Two designations of one piece, "1.4301 (304)" or a dual certificate, "A36/A572-50". */
 function several(text: string, given: string): MaterialMatch | undefined {
-  const parts = text.split(/[()[\]/|;]+/).map((part) => part.trim()).filter((part) => part !== "");
+  const parts = text
+    .split(/[()[\]/|;]+/)
+    .map((part) => part.trim())
+    .filter((part) => part !== "");
   const matches = parts.length > 3 ? [] : parts.map((part) => single(part, given));
   const [first, second] = matches;
   if (first === undefined || second === undefined || matches.includes(undefined)) return undefined;
   const keys = [...new Set(matches.map((match) => match!.material.key))];
   if (keys.length === 1) return first;
   const dual = dualCertificates.find((pair) => keys.length === 2 && keys.includes(pair[0]) && keys.includes(pair[1]));
-  if (dual === undefined) throw severalMeanings(given, matches.map((match) => match!.material.name));
+  if (dual === undefined)
+    throw severalMeanings(
+      given,
+      matches.map((match) => match!.material.name),
+    );
   const material = byKey.get(dual[2])!;
   return { material, matched: text, note: `dual certificate, cut as ${material.name}` };
 }
@@ -130,5 +157,8 @@ export function matchMaterial(designation: string | number, own: readonly Materi
   if (match !== undefined) return match;
   const nearest = nearestDesignations(form).join(", ");
   if (nearest === "") throw new InputError("none", parameter, "{given} is not in the material table", { given });
-  throw new InputError("none", parameter, "{given} is not in the material table; the nearest there: {nearest}", { given, nearest });
+  throw new InputError("none", parameter, "{given} is not in the material table; the nearest there: {nearest}", {
+    given,
+    nearest,
+  });
 }

@@ -1,7 +1,8 @@
 import type { ForceConstants } from "../data/forceConstants";
 import type { Group } from "../data/groups";
 
-export type DesignationKind = "name" | "UNS" | "AISI, SAE or ASTM" | "W.-Nr." | "EN number" | "EN name" | "JIS" | "also called";
+export type DesignationKind =
+  "name" | "UNS" | "AISI, SAE or ASTM" | "W.-Nr." | "EN number" | "EN name" | "JIS" | "also called";
 
 export interface Designation {
   readonly kind: DesignationKind;

@@ -31,7 +31,9 @@ function letterOf({ letter, group }: Material): string {
 
 function sourcesOf(material: Material): string {
   const lines = provenance(material).map(({ label, source }) => `${label}: ${source}`);
-  return [...lines, ...(material.group === undefined ? [] : [`speeds and chips: ${material.group.basis.bands}`])].join("; ");
+  return [...lines, ...(material.group === undefined ? [] : [`speeds and chips: ${material.group.basis.bands}`])].join(
+    "; ",
+  );
 }
 
 function sureOf(material: Material): string {
@@ -59,9 +61,12 @@ export function materialData({ material: match }: { readonly material: MaterialM
     hardnessLow: hardness.least,
     hardnessHigh: hardness.most,
     tensile,
-    machinability: machinability?.percent ?? new InputError("none", "material", "no machinability figure for {name}", { name }),
+    machinability:
+      machinability?.percent ?? new InputError("none", "material", "no machinability figure for {name}", { name }),
     machinabilityBasis: machinability?.basis ?? "none",
-    designations: designations.map((designation) => (designation.near ? "near " : "") + describeDesignation({ material, designation })).join("; "),
+    designations: designations
+      .map((designation) => (designation.near ? "near " : "") + describeDesignation({ material, designation }))
+      .join("; "),
     hazards: known.length === 0 ? "none noted here; see the safety data sheet" : known.join(" "),
     cautions: generalCautions.join(" "),
     sources: sourcesOf(material),

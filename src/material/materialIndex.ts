@@ -30,7 +30,8 @@ function add(index: Map<string, IndexEntry[]>, material: Material, designation: 
   for (const form of formsOf(designation)) {
     const entries = index.get(form);
     if (entries === undefined) index.set(form, [{ material, designation }]);
-    else if (!entries.some((entry) => entry.material === material && (designation.near || !entry.designation.near))) entries.push({ material, designation });
+    else if (!entries.some((entry) => entry.material === material && (designation.near || !entry.designation.near)))
+      entries.push({ material, designation });
   }
 }
 
@@ -39,7 +40,8 @@ function build(): Map<string, IndexEntry[]> {
   for (const material of builtInMaterials) {
     const { key, grade, name } = material;
     for (const designation of material.designations) add(index, material, designation);
-    for (const text of key === grade ? [key, name] : [key, grade, name]) add(index, material, { kind: "name", text, near: false });
+    for (const text of key === grade ? [key, name] : [key, grade, name])
+      add(index, material, { kind: "name", text, near: false });
   }
   return index;
 }

@@ -21,11 +21,19 @@ const longestName = 60;
 function checkName(name: string): string {
   const trimmed = name.trim();
   if (compactDesignation(trimmed) === "") throw new InputError("invalid", parameter, "{parameter} has no name");
-  if (trimmed.length > longestName) throw new InputError("invalid", parameter, "the name is longer than {most} characters", { most: `${longestName}` });
+  if (trimmed.length > longestName)
+    throw new InputError("invalid", parameter, "the name is longer than {most} characters", { most: `${longestName}` });
   return trimmed;
 }
 
-function checkRange(value: number | undefined, name: string, what: string, quantity: Quantity, least: number, most: number): void {
+function checkRange(
+  value: number | undefined,
+  name: string,
+  what: string,
+  quantity: Quantity,
+  least: number,
+  most: number,
+): void {
   if (value === undefined || (value >= least && value <= most)) return;
   const facts = { name, what, least: { number: least, quantity }, most: { number: most, quantity } };
   throw new InputError("invalid", parameter, "{name}: the {what} must be from {least} to {most}", facts);

@@ -32,6 +32,8 @@ export function provenance({ sources, marks, force }: Material): readonly Origin
   ] as const;
   return rows.flatMap(([label, key = "-", mark = ""]) => {
     const source = materialSources.get(key);
-    return source === undefined ? [] : [{ label, source, mark: markWords.get(mark === "" ? key : mark) ?? "seen in its source" }];
+    return source === undefined
+      ? []
+      : [{ label, source, mark: markWords.get(mark === "" ? key : mark) ?? "seen in its source" }];
   });
 }

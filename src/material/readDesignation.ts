@@ -21,12 +21,19 @@ const familyWords: readonly (readonly [string, Family])[] = [
   ["(?:(?:GR[EA]Y|DUCTILE|CAST)[\\s-]+)*IRON", "iron"],
   ["MAGNESIUM", "magnesium"],
 ];
-const familyPatterns = familyWords.map(([word, family]) => ({ family, last: new RegExp(`^(.*\\S)[\\s-]+${word}$`), first: new RegExp(`^${word}(?:[\\s-]+|(?=\\d))(\\S.*)$`) }));
+const familyPatterns = familyWords.map(([word, family]) => ({
+  family,
+  last: new RegExp(`^(.*\\S)[\\s-]+${word}$`),
+  first: new RegExp(`^${word}(?:[\\s-]+|(?=\\d))(\\S.*)$`),
+}));
 
 /** A single letter is a condition only after a plus (EN 10083) or the word: 420 C and 304 N are other steels than 420 and 304. */
 const conditionPatterns: readonly (readonly [RegExp, string])[] = [
   [/[\s,(+-]+(?:SOLUTION[\s-]+)?(?:ANNEALED|ANN)\)?$/, "A"],
-  [/(?:[\s,(+-]+|(?<=\d))(?:Q\s?[&+]?\s?T|HT|PH|PRE-?HARD(?:ENED)?|HEAT[\s-]TREATED|QUENCHED (?:AND|&) TEMPERED)\)?$/, "QT"],
+  [
+    /(?:[\s,(+-]+|(?<=\d))(?:Q\s?[&+]?\s?T|HT|PH|PRE-?HARD(?:ENED)?|HEAT[\s-]TREATED|QUENCHED (?:AND|&) TEMPERED)\)?$/,
+    "QT",
+  ],
   [/(?:[\s,(+-]+(?:NORMALI[SZ]ED|NORM)|\s*\+\s*N)\)?$/, "N"],
   [/[\s,(+-]+(?:HRS?|HF|AR|(?:AS|HOT)[\s-]+ROLLED|HOT[\s-]+FINISHED)\)?$/, "HR"],
   [/(?:[\s,(+-]+(?:C[DFR]S?|COLD[\s-]+(?:DRAWN|FINISHED|ROLLED))|\s*\+\s*C)\)?$/, "CD"],
@@ -35,7 +42,8 @@ const conditionPatterns: readonly (readonly [RegExp, string])[] = [
 ];
 /** Tempers and ageing temperatures are conditions by their own name. */
 const temper = /(?:[\s,(+-]+(?:COND(?:ITION)?\.?[\s-]+)?|(?<=\d|PH))([THP]\d{1,4})\)?$|[\s,(+-]+(TF00|F|O)\)?$/;
-const productStandard = /^(?:ASTM\s+|ASME\s+)?S?(?:A(?:29|108|182|213|240|249|269|276|311|312|322|331|358|403|434|479|484|511|513|519|554|564|582|600|681)|B(?:16|21|138|139|150|151|152|187|196|209|210|211|221|241|247|265|308|348|381|408|446|505|564|584|637))M?[\s,/-]+(?=\S\S)/;
+const productStandard =
+  /^(?:ASTM\s+|ASME\s+)?S?(?:A(?:29|108|182|213|240|249|269|276|311|312|322|331|358|403|434|479|484|511|513|519|554|564|582|600|681)|B(?:16|21|138|139|150|151|152|187|196|209|210|211|221|241|247|265|308|348|381|408|446|505|564|584|637))M?[\s,/-]+(?=\S\S)/;
 const titaniumStandard = /^(?:ASTM\s+)?B(?:265|348|381)[\s,/-]/;
 const productLetter = /^(?:TP|WP|F|MT)(?=[34]\d\d)/;
 
@@ -55,7 +63,8 @@ function withoutFamily(part: Part): Part {
 
 function withoutCondition(part: Part): Part {
   const found = temper.exec(part.text);
-  if (found !== null && found.index > 0) return { ...part, text: part.text.slice(0, found.index), condition: (found[1] ?? found[2])! };
+  if (found !== null && found.index > 0)
+    return { ...part, text: part.text.slice(0, found.index), condition: (found[1] ?? found[2])! };
   for (const [pattern, condition] of conditionPatterns) {
     if (pattern.test(part.text)) return { ...part, text: part.text.replace(pattern, ""), condition };
   }
@@ -82,7 +91,13 @@ function spelled({ text, families }: Part): string {
 }
 
 /** A body may stand before the product standard and before the grade: ASTM A276 type 316. */
-const steps: readonly ((part: Part) => Part)[] = [withoutPrefix, withoutProduct, withoutPrefix, withoutFamily, withoutCondition];
+const steps: readonly ((part: Part) => Part)[] = [
+  withoutPrefix,
+  withoutProduct,
+  withoutPrefix,
+  withoutFamily,
+  withoutCondition,
+];
 
 /**
  * The ways to read a designation, the most literal first: as it stands, then without leading words, product standard,
@@ -102,7 +117,8 @@ export function readDesignation(text: string): readonly Reading[] {
   for (const part of parts) {
     const form = compactDesignation(spelled(part));
     const id = [form, part.condition, ...part.families].join(" ");
-    if (form !== "" && !readings.has(id)) readings.set(id, { form, families: part.families, condition: part.condition });
+    if (form !== "" && !readings.has(id))
+      readings.set(id, { form, families: part.families, condition: part.condition });
   }
   return [...readings.values()];
 }

@@ -22,11 +22,17 @@ function joined(text: string): string {
   return compactDesignation(text).replace(/-/g, "");
 }
 
-const words = (text: string): readonly string[] => text.toUpperCase().split(/[^\p{L}\p{N}.]+/u).filter((word) => word !== "");
+const words = (text: string): readonly string[] =>
+  text
+    .toUpperCase()
+    .split(/[^\p{L}\p{N}.]+/u)
+    .filter((word) => word !== "");
 
 // Made once at load: each key stroke goes through all of them.
 const typedForms = [...materialIndex].map(([form, entries]) => [form.replace(/-/g, ""), entries] as const);
-const ownWords = builtInMaterials.map((material) => [material, words(`${material.name} ${material.family} ${material.condition}`)] as const);
+const ownWords = builtInMaterials.map(
+  (material) => [material, words(`${material.name} ${material.family} ${material.condition}`)] as const,
+);
 
 /** Exact first, then beginnings; a name that is only near comes after. */
 function designationHits(query: string): readonly Ranked[] {
@@ -34,16 +40,23 @@ function designationHits(query: string): readonly Ranked[] {
   for (const [typed, entries] of typedForms) {
     if (!typed.startsWith(query)) continue;
     const rank = typed === query ? 0 : 2;
-    for (const entry of entries) hits.push({ material: entry.material, matched: entry, rank: rank + (entry.designation.near ? 1 : 0) });
+    for (const entry of entries)
+      hits.push({ material: entry.material, matched: entry, rank: rank + (entry.designation.near ? 1 : 0) });
   }
   return hits;
 }
 
 function nameHits(query: string, typed: readonly string[]): readonly Ranked[] {
-  const plain = [...plainNames].filter(([name]) => name.startsWith(query)).map(([name, key]) => ({ key, rank: name === query ? 0 : 4 }));
+  const plain = [...plainNames]
+    .filter(([name]) => name.startsWith(query))
+    .map(([name, key]) => ({ key, rank: name === query ? 0 : 4 }));
   return ownWords.flatMap(([material, own]) => {
-    const taken = plain.filter(({ key }) => key === material.key).map(({ rank }) => ({ material, matched: "plain name", rank }));
-    const named = typed.every((word) => own.some((candidate) => candidate.startsWith(word))) ? [{ material, matched: material.name, rank: 5 }] : [];
+    const taken = plain
+      .filter(({ key }) => key === material.key)
+      .map(({ rank }) => ({ material, matched: "plain name", rank }));
+    const named = typed.every((word) => own.some((candidate) => candidate.startsWith(word)))
+      ? [{ material, matched: material.name, rank: 5 }]
+      : [];
     return [...taken, ...named];
   });
 }
@@ -64,6 +77,16 @@ export function searchMaterials(query: string, limit: number): readonly SearchHi
     const known = best.get(hit.material);
     if (known === undefined || hit.rank < known.rank) best.set(hit.material, hit);
   }
-  const order = [...best.values()].sort((a, b) => a.rank - b.rank || a.material.tier - b.material.tier || Number(b.material.isDefault) - Number(a.material.isDefault));
-  return order.slice(0, limit).map(({ material, matched }) => ({ material, matched: typeof matched === "string" ? matched : describeDesignation(matched) }));
+  const order = [...best.values()].sort(
+    (a, b) =>
+      a.rank - b.rank ||
+      a.material.tier - b.material.tier ||
+      Number(b.material.isDefault) - Number(a.material.isDefault),
+  );
+  return order
+    .slice(0, limit)
+    .map(({ material, matched }) => ({
+      material,
+      matched: typeof matched === "string" ? matched : describeDesignation(matched),
+    }));
 }

@@ -9,7 +9,10 @@ export interface Stripped {
 /** "EN" stands before AW, AC, GJ, MC and numbers only: the EN of EN8, EN19 and EN31 is part of the name. */
 const prefixes: readonly (readonly [RegExp, Scope])[] = [
   [/^UNS[\s:-]*(?=[A-Z]\d{5})/i, "UNS"],
-  [/^(?:W\.?[\s-]*NR?\.?|WERKSTOFF(?:[\s-]*NR\.?|NUMMER)?|MAT(?:ERIAL)?\.?(?:[\s-]*NR\.?)?|DIN(?:\s+EN)?|EN)[\s.:-]*(?=\d\.\d{4})/i, "W.-Nr."],
+  [
+    /^(?:W\.?[\s-]*NR?\.?|WERKSTOFF(?:[\s-]*NR\.?|NUMMER)?|MAT(?:ERIAL)?\.?(?:[\s-]*NR\.?)?|DIN(?:\s+EN)?|EN)[\s.:-]*(?=\d\.\d{4})/i,
+    "W.-Nr.",
+  ],
   [/^AA[\s-]*(?=\d)/i, "aluminium"],
   [/^EN[\s-]*(?=AW|AC)/i, "aluminium"],
   [/^CDA[\s-]*(?=C?\d)/i, "copper"],
@@ -20,7 +23,27 @@ const prefixes: readonly (readonly [RegExp, Scope])[] = [
 ];
 
 /** How the prefixes begin: a quick look that spares the index, built from two thousand designations at load, the patterns. */
-const beginnings = new Set(["UN", "W", "W.", "W-", "W ", "WN", "WE", "MA", "DI", "EN", "AA", "CD", "AI", "SA", "AS", "JI", "TY", "AL", "GR"]);
+const beginnings = new Set([
+  "UN",
+  "W",
+  "W.",
+  "W-",
+  "W ",
+  "WN",
+  "WE",
+  "MA",
+  "DI",
+  "EN",
+  "AA",
+  "CD",
+  "AI",
+  "SA",
+  "AS",
+  "JI",
+  "TY",
+  "AL",
+  "GR",
+]);
 
 /**
  * A designation without the word of the body that gave it (AISI, UNS, W.-Nr. and the like), and which materials that word
@@ -30,6 +53,8 @@ const beginnings = new Set(["UN", "W", "W.", "W-", "W ", "WN", "WE", "MA", "DI",
  * @source common practice, no source
  */
 export function stripPrefix(text: string): Stripped {
-  const scope = !beginnings.has(text.slice(0, 2).toUpperCase()) ? undefined : prefixes.find(([pattern]) => pattern.test(text));
+  const scope = !beginnings.has(text.slice(0, 2).toUpperCase())
+    ? undefined
+    : prefixes.find(([pattern]) => pattern.test(text));
   return scope === undefined ? { rest: text, scope: "any" } : { rest: text.replace(scope[0], ""), scope: scope[1] };
 }

@@ -1,7 +1,7 @@
 import { InputError } from "../errors";
 import type { Units } from "../quantities";
 import type { Section } from "./section";
-import { sizeNumber } from "./sizeNumber";
+import { sizeNumber } from "../size/sizeNumber";
 
 const areaAlone = /^area ?(?=[\d.,])/;
 const squares: ReadonlyMap<string, readonly [factor: number, printed: string]> = new Map([
@@ -28,12 +28,32 @@ export function areaSection(plain: string, defaultUnit: Units): Section | undefi
   const rest = plain.slice(number.end).replace(/[ .^]/g, "");
   const square = squares.get(rest === "" ? (defaultUnit === "inch" ? "in2" : "cm2") : rest);
   if (square === undefined || number.fraction) {
-    throw new InputError("invalid", "section", 'an area is written alone, as a decimal number: "area 38.5", with in2, cm2 or mm2 behind it if wanted');
+    throw new InputError(
+      "invalid",
+      "section",
+      'an area is written alone, as a decimal number: "area 38.5", with in2, cm2 or mm2 behind it if wanted',
+    );
   }
   const [factor, unit] = square;
   const area = number.value * factor;
-  if (area < 0.01 || area > 16e6) throw new InputError("invalid", "section", "an area of {number} {unit} is out of range", { number: number.text, unit });
+  if (area < 0.01 || area > 16e6)
+    throw new InputError("invalid", "section", "an area of {number} {unit} is out of range", {
+      number: number.text,
+      unit,
+    });
   const text = `area ${number.value} ${unit}`;
   const note = rest === "" ? `${text}, ${unit} assumed` : text;
-  return { text, note, area, pieces: 1, rows: 1, columns: 1, nested: false, pieceArea: area, hollow: false, mitre: 0, outline: undefined };
+  return {
+    text,
+    note,
+    area,
+    pieces: 1,
+    rows: 1,
+    columns: 1,
+    nested: false,
+    pieceArea: area,
+    hollow: false,
+    mitre: 0,
+    outline: undefined,
+  };
 }

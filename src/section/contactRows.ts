@@ -18,7 +18,13 @@ export interface ContactRow {
  * @throws InputError "invalid": steps not a whole number from 1 to 1000
  * @source geometry
  */
-export function contactRows({ section, steps }: { readonly section: Shape; readonly steps: number }): readonly ContactRow[] {
+export function contactRows({
+  section,
+  steps,
+}: {
+  readonly section: Shape;
+  readonly steps: number;
+}): readonly ContactRow[] {
   if (!Number.isInteger(steps) || steps < 1 || steps > 1000) {
     throw new InputError("invalid", "steps", "{steps} is not a whole number from 1 to 1000", { steps: String(steps) });
   }

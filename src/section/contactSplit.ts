@@ -39,7 +39,10 @@ function splitDepths(slab: Slab, width: number, spread: Spread): readonly number
  * @throws InputError "invalid": an area alone has no shape
  * @source geometry
  */
-export function contactSplit({ section, width }: { readonly section: Section; readonly width: number }): { readonly wideArea: number; readonly narrowHeight: number } {
+export function contactSplit({ section, width }: { readonly section: Section; readonly width: number }): {
+  readonly wideArea: number;
+  readonly narrowHeight: number;
+} {
   const { bands, spread } = sectionStack(section);
   let [wideArea, narrowHeight] = [0, 0];
   for (const { times, slabs } of bands) {

@@ -1,6 +1,7 @@
 import { InputError } from "../errors";
 import type { Outline } from "./section";
-import { shapeOutline, type BarShape } from "./shapeOutline";
+import type { BarShape } from "../size/barShape";
+import { shapeOutline } from "./shapeOutline";
 import { turnOutline } from "./turnOutline";
 
 /** A bar as it lies. */
@@ -12,8 +13,14 @@ export interface Laid {
 
 type Lies = readonly (readonly [printed: string, degrees: number, words: string])[];
 
-const level: Lies = [["on flat", 0, "flat"], ["on edge", 90, "edge,upright"]];
-const regular = (degrees: number): Lies => [["on flat", 0, "flat"], ["point up", degrees, "diamond"]];
+const level: Lies = [
+  ["on flat", 0, "flat"],
+  ["on edge", 90, "edge,upright"],
+];
+const regular = (degrees: number): Lies => [
+  ["on flat", 0, "flat"],
+  ["point up", degrees, "diamond"],
+];
 
 const lies: Readonly<Record<Exclude<BarShape["kind"], "angle">, Lies>> = {
   round: [],
@@ -23,9 +30,19 @@ const lies: Readonly<Record<Exclude<BarShape["kind"], "angle">, Lies>> = {
   octagon: regular(22.5),
   flat: level,
   box: level,
-  beam: [["web flat", 0, "web flat,flanges up,flat"], ["web up", 90, "web up,upright"]],
-  channel: [["toes down", 0, "toes down"], ["toes up", 180, "toes up"], ["web up", 90, "web up,upright"]],
-  tee: [["flange down", 0, "flange down"], ["flange up", 180, "flange up"]],
+  beam: [
+    ["web flat", 0, "web flat,flanges up,flat"],
+    ["web up", 90, "web up,upright"],
+  ],
+  channel: [
+    ["toes down", 0, "toes down"],
+    ["toes up", 180, "toes up"],
+    ["web up", 90, "web up,upright"],
+  ],
+  tee: [
+    ["flange down", 0, "flange down"],
+    ["flange up", 180, "flange up"],
+  ],
 };
 
 /**
@@ -58,5 +75,9 @@ function liesOf(shape: BarShape): Lies {
   if (shape.kind !== "angle") return lies[shape.kind];
   // Both toes touch the bed: the line through the inner toe corners comes level.
   const toes = (-Math.atan2(shape.short - shape.thickness, shape.long - shape.thickness) * 180) / Math.PI;
-  return [["heel up", toes + 180, "heel up"], ["heel down", toes, "heel down"], ["leg flat", 0, "leg flat,flat"]];
+  return [
+    ["heel up", toes + 180, "heel up"],
+    ["heel down", toes, "heel down"],
+    ["leg flat", 0, "leg flat,flat"],
+  ];
 }

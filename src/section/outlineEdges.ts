@@ -32,7 +32,9 @@ interface Rounded {
 export function outlineEdges(outline: Outline): readonly Edge[] {
   const edges: Edge[] = [];
   for (const loop of outline.loops) {
-    const rounded = loop.map((corner, i) => roundCorner(loop[(i + loop.length - 1) % loop.length]!, corner, loop[(i + 1) % loop.length]!));
+    const rounded = loop.map((corner, i) =>
+      roundCorner(loop[(i + loop.length - 1) % loop.length]!, corner, loop[(i + 1) % loop.length]!),
+    );
     rounded.forEach((corner, i) => {
       const next = rounded[(i + 1) % rounded.length]!;
       edges.push(...corner.arcs, ...line(corner.x1, corner.y1, next.x0, next.y0));
@@ -72,7 +74,7 @@ function arc(cx: number, cy: number, r: number, from: number, to: number): reado
   const [low, high] = from < to ? [from, to] : [to, from];
   const edges: Edge[] = [];
   const end = high / quarter - 1e-9;
-  for (let at = low / quarter; at < end; ) {
+  for (let at = low / quarter; at < end;) {
     const next = Math.min(Math.floor(at + 1e-9) + 1, high / quarter);
     const side = Math.cos(((at + next) / 2) * quarter) < 0 ? -1 : 1;
     const [a, b] = [cy + r * quarterSine(at), cy + r * quarterSine(next)];

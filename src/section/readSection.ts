@@ -2,16 +2,16 @@ import { InputError } from "../errors";
 import type { Units } from "../quantities";
 import { areaSection } from "./areaSection";
 import { layBar } from "./layBar";
-import { normaliseSize } from "./normaliseSize";
+import { normaliseSize } from "../size/normaliseSize";
 import { outlineArea } from "./outlineArea";
-import { readBar } from "./readBar";
-import { refuseSpoiled } from "./refuseSpoiled";
+import { readBar } from "../size/readBar";
+import { refuseSpoiled } from "../size/refuseSpoiled";
 import type { Section } from "./section";
 import { sectionStack } from "./sectionStack";
-import { sizeModifiers, type Modifiers } from "./sizeModifiers";
-import { sizeParts } from "./sizeParts";
-import { sizePhrases } from "./sizePhrases";
-import { sizeTokens } from "./sizeTokens";
+import { sizeModifiers, type Modifiers } from "../size/sizeModifiers";
+import { sizeParts } from "../size/sizeParts";
+import { sizePhrases } from "../size/sizePhrases";
+import { sizeTokens } from "../size/sizeTokens";
 
 const greatest = 4000; // mm
 
@@ -55,7 +55,12 @@ function stackSection(plain: string, typed: string, defaultUnit: Units): Section
   return section;
 }
 
-function sectionText(bar: string, lie: string | undefined, said: boolean, { turn, rows, columns, nested, mitre }: Modifiers): string {
+function sectionText(
+  bar: string,
+  lie: string | undefined,
+  said: boolean,
+  { turn, rows, columns, nested, mitre }: Modifiers,
+): string {
   const turned = turn === 0 ? "" : ` rot ${turn}`;
   const stacked = rows * columns === 1 ? "" : ` bundle ${rows}x${columns}${nested ? " nested" : ""}`;
   return `${bar}${said && lie !== undefined ? ` ${lie}` : ""}${turned}${stacked}${mitre === 0 ? "" : ` mitre ${mitre}`}`;
@@ -64,15 +69,21 @@ function sectionText(bar: string, lie: string | undefined, said: boolean, { turn
 function stackNotes({ turn, rows, columns, nested, counted, mitre }: Modifiers): readonly string[] {
   return [
     ...(turn === 0 ? [] : [`turned ${turn}°`]),
-    ...(counted ? [`${columns} pieces taken as one row side by side; write "bundle rows x columns" to stack them`] : []),
+    ...(counted
+      ? [`${columns} pieces taken as one row side by side; write "bundle rows x columns" to stack them`]
+      : []),
     ...(rows * columns === 1 || counted ? [] : [`${rows} high, ${columns} wide${nested ? ", nested" : ""}`]),
     ...(mitre === 0 ? [] : [`mitre ${mitre}° from a square cut`]),
   ];
 }
 
 function checkStack(section: Section, name: string, nestedWrongly: boolean): void {
-  if (nestedWrongly) throw new InputError("invalid", "section", "only rounds and round tubes nest, not {name}", { name });
+  if (nestedWrongly)
+    throw new InputError("invalid", "section", "only rounds and round tubes nest, not {name}", { name });
   if (section.pieces === 1) return;
   const { height, width } = sectionStack(section);
-  if (Math.max(height, width) > greatest) throw new InputError("invalid", "section", "a stack of {name} over 4 m high or wide is too big for a saw", { name });
+  if (Math.max(height, width) > greatest)
+    throw new InputError("invalid", "section", "a stack of {name} over 4 m high or wide is too big for a saw", {
+      name,
+    });
 }

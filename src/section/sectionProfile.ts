@@ -24,7 +24,15 @@ export function sectionProfile(section: Section): Profile {
     const { slab, times } = part;
     const curved = slab.courses.some(({ edges }) => edges.some(({ r }) => r > 0));
     const [first, last] = [slabContact(slab, slab.top, spread), slabContact(slab, slab.bottom, spread)];
-    return { stations: slabStations(part, spread, barHeight), first, last, curved, height: slab.bottom - slab.top, times, top: part.above + slab.top };
+    return {
+      stations: slabStations(part, spread, barHeight),
+      first,
+      last,
+      curved,
+      height: slab.bottom - slab.top,
+      times,
+      top: part.above + slab.top,
+    };
   });
   const stations = runs.flatMap((run) => run.stations);
   const meanWidth = section.area / height;

@@ -24,13 +24,23 @@ export function sectionStack(section: Section): Stack {
   const first: Row = { drop: -top, shift: -left };
   const half = section.nested && section.rows > 1 ? barWidth / 2 : 0;
   const secant = 1 / Math.cos((section.mitre * Math.PI) / 180);
-  const spread = { columns: section.columns, pitch: barWidth, secant, share: section.pieceArea / outlineArea(section.outline) };
+  const spread = {
+    columns: section.columns,
+    pitch: barWidth,
+    secant,
+    share: section.pieceArea / outlineArea(section.outline),
+  };
   const width = section.columns * barWidth + half;
   const plain = { barHeight, width, spread };
   if (half === 0) {
     const mirrored = isMirrored(section.outline, top + bottom, 1e-9 * barHeight);
     const period = mirrored ? barHeight / 2 : barHeight;
-    const band = { times: section.rows * (mirrored ? 2 : 1), period, mirrored, slabs: slabs(edges, [first], 0, period) };
+    const band = {
+      times: section.rows * (mirrored ? 2 : 1),
+      period,
+      mirrored,
+      slabs: slabs(edges, [first], 0, period),
+    };
     return { ...plain, bands: [band], height: section.rows * barHeight };
   }
   const pitch = (barHeight * Math.sqrt(3)) / 2;
@@ -46,11 +56,18 @@ export function sectionStack(section: Section): Stack {
 /** Whether every corner has its image across mid height; `ends` is the sum of the least and greatest depth. */
 function isMirrored(outline: Outline, ends: number, least: number): boolean {
   const corners = outline.loops.flat();
-  return corners.every(({ x, y, r }) => corners.some((other) => Math.abs(other.x - x) < least && Math.abs(other.y + y - ends) < least && other.r === r));
+  return corners.every(({ x, y, r }) =>
+    corners.some((other) => Math.abs(other.x - x) < least && Math.abs(other.y + y - ends) < least && other.r === r),
+  );
 }
 
 /** Every corner and every extreme of an arc is the end of an edge. */
-function bounds(edges: readonly Edge[]): { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number } {
+function bounds(edges: readonly Edge[]): {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+} {
   let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const edge of edges) {
     const [a, b] = [edgeX(edge, edge.top), edgeX(edge, edge.bottom)];
@@ -67,10 +84,15 @@ function slabs(edges: readonly Edge[], rows: readonly Row[], from: number, to: n
   const ends: number[] = [];
   for (const { drop } of rows) for (const { top, bottom } of edges) ends.push(top + drop, bottom + drop);
   const breaks = [from];
-  for (const y of ends.sort((a, b) => a - b)) if (y - breaks[breaks.length - 1]! > least && y < to - least) breaks.push(y);
+  for (const y of ends.sort((a, b) => a - b))
+    if (y - breaks[breaks.length - 1]! > least && y < to - least) breaks.push(y);
   return breaks.map((top, i) => {
     const bottom = breaks[i + 1] ?? to;
-    return { top: top - from, bottom: bottom - from, courses: rows.map((row) => course(edges, row, top, bottom, from)).filter((c) => c.edges.length > 0) };
+    return {
+      top: top - from,
+      bottom: bottom - from,
+      courses: rows.map((row) => course(edges, row, top, bottom, from)).filter((c) => c.edges.length > 0),
+    };
   });
 }
 

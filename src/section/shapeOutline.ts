@@ -1,26 +1,5 @@
+import type { BarShape, Flanged } from "../size/barShape";
 import type { Corner, Outline } from "./section";
-
-/** A bar's nominal shape, sizes in mm. Radii: outer and inner corner of a box; root and toe of a rolled shape. */
-export type BarShape =
-  | { readonly kind: "round"; readonly diameter: number }
-  | { readonly kind: "flat"; readonly width: number; readonly thickness: number }
-  | { readonly kind: "hexagon" | "octagon" | "square"; readonly across: number }
-  | { readonly kind: "tube"; readonly diameter: number; readonly wall: number }
-  | { readonly kind: "box"; readonly width: number; readonly height: number; readonly wall: number; readonly outer: number; readonly inner: number }
-  | { readonly kind: "angle"; readonly long: number; readonly short: number; readonly thickness: number; readonly root: number; readonly toe: number }
-  | ({ readonly kind: "beam" | "channel" | "tee" } & Flanged);
-
-export interface Flanged {
-  readonly depth: number;
-  readonly width: number;
-  readonly web: number;
-  /** Mean thickness of the flange outside the web [mm]. */
-  readonly flange: number;
-  /** Fall of the flange's inner face towards its tip [-]. */
-  readonly slope: number;
-  readonly root: number;
-  readonly toe: number;
-}
 
 /**
  * The outline of a shape in its drawn position: flat, box wide side down; beam and channel with the web level (channel
@@ -42,7 +21,9 @@ export function shapeOutline(shape: BarShape): Outline {
     case "octagon":
       return { loops: [regular(8, shape.across)] };
     case "tube":
-      return { loops: hollow(shape.diameter, shape.diameter, shape.wall, shape.diameter / 2, shape.diameter / 2 - shape.wall) };
+      return {
+        loops: hollow(shape.diameter, shape.diameter, shape.wall, shape.diameter / 2, shape.diameter / 2 - shape.wall),
+      };
     case "box":
       return { loops: hollow(shape.width, shape.height, shape.wall, shape.outer, shape.inner) };
     case "angle":
@@ -62,7 +43,13 @@ function box(x: number, y: number, width: number, height: number, r: number): re
   return [at(x, y, r), at(x + width, y, r), at(x + width, y + height, r), at(x, y + height, r)];
 }
 
-function hollow(width: number, height: number, wall: number, outer: number, inner: number): readonly (readonly Corner[])[] {
+function hollow(
+  width: number,
+  height: number,
+  wall: number,
+  outer: number,
+  inner: number,
+): readonly (readonly Corner[])[] {
   return [box(0, 0, width, height, outer), [...box(wall, wall, width - 2 * wall, height - 2 * wall, inner)].reverse()];
 }
 
@@ -70,7 +57,17 @@ function hollow(width: number, height: number, wall: number, outer: number, inne
 function regular(sides: 6 | 8, across: number): readonly Corner[] {
   const s = across / 2;
   const half = s * Math.tan(Math.PI / sides);
-  if (sides === 8) return [at(-half, -s), at(half, -s), at(s, -half), at(s, half), at(half, s), at(-half, s), at(-s, half), at(-s, -half)];
+  if (sides === 8)
+    return [
+      at(-half, -s),
+      at(half, -s),
+      at(s, -half),
+      at(s, half),
+      at(half, s),
+      at(-half, s),
+      at(-s, half),
+      at(-s, -half),
+    ];
   return [at(-half, -s), at(half, -s), at(2 * half, 0), at(half, s), at(-half, s), at(-2 * half, 0)];
 }
 
@@ -79,7 +76,10 @@ function angle(long: number, short: number, t: number, root: number, toe: number
 }
 
 /** Flange thickness at its tip and its foot; a toe radius larger than the tip (one MC shape of another taper) is cut to fit. */
-function flangeEnds({ flange, slope, toe }: Flanged, outstand: number): { readonly tip: number; readonly foot: number; readonly toe: number } {
+function flangeEnds(
+  { flange, slope, toe }: Flanged,
+  outstand: number,
+): { readonly tip: number; readonly foot: number; readonly toe: number } {
   const tip = flange - (slope * outstand) / 2;
   const most = tip / Math.tan((Math.PI / 2 - Math.atan(slope)) / 2);
   return { tip, foot: flange + (slope * outstand) / 2, toe: Math.min(toe, most) };
@@ -89,17 +89,50 @@ function beam(shape: Flanged): readonly Corner[] {
   const { depth: h, width: b, web, root } = shape;
   const { tip, foot, toe } = flangeEnds(shape, (b - web) / 2);
   const [near, far] = [(b - web) / 2, (b + web) / 2];
-  const upper = [at(0, 0), at(tip, 0, toe), at(foot, near, root), at(h - foot, near, root), at(h - tip, 0, toe), at(h, 0)];
-  return [...upper, at(h, b), at(h - tip, b, toe), at(h - foot, far, root), at(foot, far, root), at(tip, b, toe), at(0, b)];
+  const upper = [
+    at(0, 0),
+    at(tip, 0, toe),
+    at(foot, near, root),
+    at(h - foot, near, root),
+    at(h - tip, 0, toe),
+    at(h, 0),
+  ];
+  return [
+    ...upper,
+    at(h, b),
+    at(h - tip, b, toe),
+    at(h - foot, far, root),
+    at(foot, far, root),
+    at(tip, b, toe),
+    at(0, b),
+  ];
 }
 
 function channel(shape: Flanged): readonly Corner[] {
   const { depth: h, width: b, web, root } = shape;
   const { tip, foot, toe } = flangeEnds(shape, b - web);
-  return [at(0, 0), at(h, 0), at(h, b), at(h - tip, b, toe), at(h - foot, web, root), at(foot, web, root), at(tip, b, toe), at(0, b)];
+  return [
+    at(0, 0),
+    at(h, 0),
+    at(h, b),
+    at(h - tip, b, toe),
+    at(h - foot, web, root),
+    at(foot, web, root),
+    at(tip, b, toe),
+    at(0, b),
+  ];
 }
 
 function tee({ depth: h, width: b, web, flange, root }: Flanged): readonly Corner[] {
   const [near, far, face] = [(b - web) / 2, (b + web) / 2, h - flange];
-  return [at(near, 0), at(far, 0), at(far, face, root), at(b, face), at(b, h), at(0, h), at(0, face), at(near, face, root)];
+  return [
+    at(near, 0),
+    at(far, 0),
+    at(far, face, root),
+    at(b, face),
+    at(b, h),
+    at(0, h),
+    at(0, face),
+    at(near, face, root),
+  ];
 }

@@ -17,4 +17,3 @@ export function slabArea({ top, bottom, courses }: Slab, { columns, secant, shar
   }
   return area * columns * secant * share;
 }
-

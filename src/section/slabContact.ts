@@ -34,7 +34,13 @@ export function slabContact(slab: Slab, depth: number, spread: Spread): Contact 
   const ordered = columns === 1 && slab.courses.length === 1;
   const run = ordered ? longestRun(starts, lengths, secant) : spreadRun(starts, lengths, spread);
   const extent = (right - left + (columns - 1) * pitch) * secant;
-  return { contact: columns * total * scale, extent, joined: run * scale, longest: longest * scale, shortest: shortest * scale };
+  return {
+    contact: columns * total * scale,
+    extent,
+    joined: run * scale,
+    longest: longest * scale,
+    shortest: shortest * scale,
+  };
 }
 
 /** Greatest sum of lengths with short gaps between them; starts run from left to right. */
@@ -50,7 +56,13 @@ function longestRun(starts: readonly number[], lengths: readonly number[], secan
 }
 
 function spreadRun(starts: readonly number[], lengths: readonly number[], { columns, pitch, secant }: Spread): number {
-  const spans = Array.from({ length: columns }, (_, column) => starts.map((start, i) => [start + column * pitch, lengths[i]!] as const)).flat();
+  const spans = Array.from({ length: columns }, (_, column) =>
+    starts.map((start, i) => [start + column * pitch, lengths[i]!] as const),
+  ).flat();
   spans.sort((a, b) => a[0] - b[0]);
-  return longestRun(spans.map(([start]) => start), spans.map(([, length]) => length), secant);
+  return longestRun(
+    spans.map(([start]) => start),
+    spans.map(([, length]) => length),
+    secant,
+  );
 }

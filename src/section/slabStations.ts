@@ -72,7 +72,10 @@ function gauss(n: number): readonly Point[] {
 }
 
 function gaussAngle(n: number): readonly Point[] {
-  const raw = gauss(n).map(({ at, weight }) => ({ at: (1 - Math.cos(Math.PI * at)) / 2, weight: weight * Math.sin(Math.PI * at) }));
+  const raw = gauss(n).map(({ at, weight }) => ({
+    at: (1 - Math.cos(Math.PI * at)) / 2,
+    weight: weight * Math.sin(Math.PI * at),
+  }));
   const sum = raw.reduce((total, { weight }) => total + weight, 0);
   return raw.map(({ at, weight }) => ({ at, weight: weight / sum }));
 }

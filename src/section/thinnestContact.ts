@@ -54,7 +54,8 @@ function addPieces({ stations, first, last, curved, height, times, top }: SlabRu
     const [nextY, next] = station === undefined ? [height, last.shortest] : [station.depth - top, station.shortest];
     const cuts = curved || next === value ? 1 : 4;
     const step = (next - value) / cuts;
-    for (let k = 0; k < cuts; k++) pieces.push(pieceOf(value + k * step, value + (k + 1) * step, ((nextY - y) * times) / cuts));
+    for (let k = 0; k < cuts; k++)
+      pieces.push(pieceOf(value + k * step, value + (k + 1) * step, ((nextY - y) * times) / cuts));
     [y, value] = [nextY, next];
   }
 }

@@ -9,7 +9,11 @@ import type { Outline } from "./section";
  */
 export function turnOutline(outline: Outline, degrees: number): Outline {
   const [cos, sin] = [exactCosine(degrees), exactCosine(degrees - 90)];
-  const turn = ({ x, y, r }: { x: number; y: number; r: number }) => ({ x: x * cos - y * sin, y: x * sin + y * cos, r });
+  const turn = ({ x, y, r }: { x: number; y: number; r: number }) => ({
+    x: x * cos - y * sin,
+    y: x * sin + y * cos,
+    r,
+  });
   return { loops: outline.loops.map((loop) => loop.map(turn)) };
 }
 

@@ -1,5 +1,5 @@
-import type { BladeClass } from "../cutting/bladeClass";
-import type { Pitch } from "../cutting/pitch";
+import type { BladeClass } from "../blade/bladeClass";
+import type { Pitch } from "../blade/pitch";
 import type { Material } from "../material/material";
 
 /** A value of the shop block that holds for one cutting group or one grade only. */

@@ -10,6 +10,16 @@ import { cuttingMinutes } from "./cuttingMinutes";
  * @throws InputError "invalid": a greatest feed is given and the size is only an area
  * @source cutting time = area / area rate: German vocational tables book, sawing page (read)
  */
-export function cutTime({ section, rate, handling, shop }: { readonly section: Shape; readonly rate: number; readonly handling: number; readonly shop: Shop }): number {
+export function cutTime({
+  section,
+  rate,
+  handling,
+  shop,
+}: {
+  readonly section: Shape;
+  readonly rate: number;
+  readonly handling: number;
+  readonly shop: Shop;
+}): number {
   return cuttingMinutes({ section, rate, greatestFeed: shop.greatestFeed }) + handling;
 }

@@ -9,7 +9,15 @@ import type { Shape } from "../section/shape";
  * @throws InputError "invalid": a greatest feed is given and the size is only an area
  * @source derived from area rate = feed × contact
  */
-export function cuttingMinutes({ section, rate, greatestFeed }: { readonly section: Shape; readonly rate: number; readonly greatestFeed: number | undefined }): number {
+export function cuttingMinutes({
+  section,
+  rate,
+  greatestFeed,
+}: {
+  readonly section: Shape;
+  readonly rate: number;
+  readonly greatestFeed: number | undefined;
+}): number {
   if (greatestFeed === undefined) return section.area / rate;
   const { wideArea, narrowHeight } = contactSplit({ section, width: rate / greatestFeed });
   return wideArea / rate + narrowHeight / greatestFeed;

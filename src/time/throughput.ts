@@ -4,7 +4,17 @@
  * @returns pieces [-]
  * @source pieces per shift as in production planning textbooks: definition
  */
-export function throughput({ minutes, hours, availability, piecesPerCut }: { readonly minutes: number; readonly hours: number; readonly availability: number; readonly piecesPerCut: number }): number {
+export function throughput({
+  minutes,
+  hours,
+  availability,
+  piecesPerCut,
+}: {
+  readonly minutes: number;
+  readonly hours: number;
+  readonly availability: number;
+  readonly piecesPerCut: number;
+}): number {
   const cuts = (60 * hours * availability) / minutes;
   // 90 % of 3 h at 2.7 min are 60 cuts, not 59: a billionth covers the rounding of the computer's numbers.
   return Math.floor(cuts * (1 + 1e-9)) * piecesPerCut;

@@ -11,7 +11,11 @@ interface WorkloadInput {
 }
 
 /** Mean of the job's minutes and their squared coefficient of variation, weighted by the quantities. */
-function jobMix({ minutes, quantities }: WorkloadInput): { readonly work: number; readonly mean: number; readonly variation: number } {
+function jobMix({ minutes, quantities }: WorkloadInput): {
+  readonly work: number;
+  readonly mean: number;
+  readonly variation: number;
+} {
   const sum = (of: (m: number) => number): number => minutes.reduce((s, m, i) => s + of(m) * quantities[i]!, 0);
   const jobs = sum(() => 1);
   const mean = sum((m) => m) / jobs;
@@ -19,7 +23,8 @@ function jobMix({ minutes, quantities }: WorkloadInput): { readonly work: number
 }
 
 /** Mean wait in the queue [min]: Kingman's form with Sakasegawa's exponent for several saws. */
-const wait = (share: number, saws: number, mean: number, variation: number): number => ((1 + variation) / 2) * (share ** (Math.sqrt(2 * (saws + 1)) - 1) / (saws * (1 - share))) * mean;
+const wait = (share: number, saws: number, mean: number, variation: number): number =>
+  ((1 + variation) / 2) * (share ** (Math.sqrt(2 * (saws + 1)) - 1) / (saws * (1 - share))) * mean;
 
 /**
  * How full the saws are, and how long a job waits: share u = Σ minutes·quantity / (60·hours·saws); wait =
@@ -29,16 +34,29 @@ const wait = (share: number, saws: number, mean: number, variation: number): num
  * @returns hoursNeeded [h], share [-], expectedWait [min] or InputError "none" where the saws are overloaded, hoursShort [h]
  * @source Kingman's formula as in Factory Physics (from memory); several saws: Sakasegawa 1977 (from memory); share: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 26.1
  */
-export function workload(input: WorkloadInput): { readonly hoursNeeded: number; readonly share: number; readonly expectedWait: number | InputError; readonly hoursShort: number } {
+export function workload(input: WorkloadInput): {
+  readonly hoursNeeded: number;
+  readonly share: number;
+  readonly expectedWait: number | InputError;
+  readonly hoursShort: number;
+} {
   const { hours, saws } = input;
   const { work, mean, variation } = jobMix(input);
   const hoursNeeded = work / 60;
   const share = hoursNeeded / (hours * saws);
   const hoursShort = Math.max(0, hoursNeeded - hours * saws);
-  return { hoursNeeded, share, expectedWait: share < 1 - 1e-12 ? wait(share, saws, mean, variation) : overloaded(hoursShort), hoursShort };
+  return {
+    hoursNeeded,
+    share,
+    expectedWait: share < 1 - 1e-12 ? wait(share, saws, mean, variation) : overloaded(hoursShort),
+    hoursShort,
+  };
 }
 
 function overloaded(hoursShort: number): InputError {
-  if (hoursShort < 1e-9) return new InputError("none", "", "the saws are full all the time: the wait grows without end");
-  return new InputError("none", "", "overloaded by {hours} in the period: the wait grows without end", { hours: { number: hoursShort, quantity: "hours" } });
+  if (hoursShort < 1e-9)
+    return new InputError("none", "", "the saws are full all the time: the wait grows without end");
+  return new InputError("none", "", "overloaded by {hours} in the period: the wait grows without end", {
+    hours: { number: hoursShort, quantity: "hours" },
+  });
 }

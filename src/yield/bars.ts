@@ -8,7 +8,12 @@ import { piecesPerBar } from "./piecesPerBar";
  * @throws InputError as piecesPerBar
  * @source geometry
  */
-export function bars({ quantity, ...bar }: BarCut & { readonly quantity: number }): { readonly bars: number; readonly piecesPerBar: number; readonly remnant: number; readonly yield: number } {
+export function bars({ quantity, ...bar }: BarCut & { readonly quantity: number }): {
+  readonly bars: number;
+  readonly piecesPerBar: number;
+  readonly remnant: number;
+  readonly yield: number;
+} {
   const each = piecesPerBar(bar);
   const count = Math.ceil(quantity / each);
   const { remnant } = barUse(bar, quantity - (count - 1) * each);

@@ -44,10 +44,16 @@ export function cutLoads({ bar, quantity, perCut, usefulRemnant }: LoadsInput): 
   const lastPieces = quantity - fullBars * each;
   const lastBars = Math.ceil(lastPieces / lastRows);
   const short = lastBars * lastRows - lastPieces;
-  const shares = [[fullBars, barUse(bar, each)], [lastBars - short, barUse(bar, lastRows)], [short, barUse(bar, lastRows - 1)]] as const;
-  const sum = (of: (use: (typeof shares)[number][1]) => number): number => shares.reduce((s, [count, use]) => s + (count === 0 ? 0 : count * of(use)), 0);
+  const shares = [
+    [fullBars, barUse(bar, each)],
+    [lastBars - short, barUse(bar, lastRows)],
+    [short, barUse(bar, lastRows - 1)],
+  ] as const;
+  const sum = (of: (use: (typeof shares)[number][1]) => number): number =>
+    shares.reduce((s, [count, use]) => s + (count === 0 ? 0 : count * of(use)), 0);
   const bars = fullBars + lastBars;
-  const lost = (remnant: number): number => (usefulRemnant !== undefined && remnant >= usefulRemnant - lengthSlack ? 0 : remnant);
+  const lost = (remnant: number): number =>
+    usefulRemnant !== undefined && remnant >= usefulRemnant - lengthSlack ? 0 : remnant;
   return {
     loads,
     bars,

@@ -14,6 +14,14 @@ export function piecesPerBar({ stock, piece, kerf, trim, grip }: BarCut): number
   const room = grip > 0 ? stock - trim - grip : stock - trim + kerf;
   const pieces = Math.floor((room + lengthSlack) / (piece + kerf));
   if (pieces >= 1) return pieces;
-  const facts = { piece: { number: piece, quantity: "length" as const }, room: { number: Math.max(0, stock - trim - grip), quantity: "length" as const } };
-  throw new InputError("invalid", "piece", "{parameter} of {piece} does not fit: trim and grip leave {room} of the bar", facts);
+  const facts = {
+    piece: { number: piece, quantity: "length" as const },
+    room: { number: Math.max(0, stock - trim - grip), quantity: "length" as const },
+  };
+  throw new InputError(
+    "invalid",
+    "piece",
+    "{parameter} of {piece} does not fit: trim and grip leave {room} of the bar",
+    facts,
+  );
 }

@@ -1,8 +1,8 @@
-import { BookFault } from "../../functions/book/fault";
-import { gridChanges, type SheetNow } from "../../functions/book/gridChanges";
-import { openBook, type OpenedBook } from "../../functions/book/openBook";
-import { largest } from "../../functions/book/openParts";
-import { packParts, patchBook } from "../../functions/book/patchBook";
+import { BookFault } from "../../functions/workbook/fault";
+import { gridChanges, type SheetNow } from "../../functions/workbook/gridChanges";
+import { openBook, type OpenedBook } from "../../functions/workbook/openBook";
+import { largest } from "../../functions/workbook/openParts";
+import { packParts, patchBook } from "../../functions/workbook/patchBook";
 import type { Grid } from "./grid";
 
 /** Opening one's own workbook in the page and saving what was changed in it: read here, kept here, sent nowhere. */
@@ -13,20 +13,23 @@ const kind = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 const mostFormulas = 50_000;
 
 /** What the grid holds now of one sheet of the opened workbook. */
-const sheetNow = ({ api, formulas }: Grid) => (name: string): SheetNow => {
-  const book = api.getActiveWorkbook()!;
-  const sheet = book.getSheetByName(name)!;
-  const [unit, id] = [book.getId(), sheet.getSheetId()];
-  return {
-    cells: sheet.getSheet().getSnapshot().cellData,
-    filled: formulas.getArrayFormulaCellData()[unit]?.[id],
-    areas: formulas.getArrayFormulaRange()[unit]?.[id],
-    formulaAt: (row, column) => formulas.getFormulaStringByCell(row, column, id, unit) ?? "",
+const sheetNow =
+  ({ api, formulas }: Grid) =>
+  (name: string): SheetNow => {
+    const book = api.getActiveWorkbook()!;
+    const sheet = book.getSheetByName(name)!;
+    const [unit, id] = [book.getId(), sheet.getSheetId()];
+    return {
+      cells: sheet.getSheet().getSnapshot().cellData,
+      filled: formulas.getArrayFormulaCellData()[unit]?.[id],
+      areas: formulas.getArrayFormulaRange()[unit]?.[id],
+      formulaAt: (row, column) => formulas.getFormulaStringByCell(row, column, id, unit) ?? "",
+    };
   };
-};
 
 /** What cannot be kept in a file by patching its cells. */
-const structural = /^sheet\.command\.(?:insert|remove|delete|move|copy)-(?:.*-)?(?:row|rows|col|cols|column|columns|sheet|worksheet|range)\b|^sheet\.command\.(?:insert-range|delete-range|set-worksheet-name|set-worksheet-order|set-worksheet-hide|set-worksheet-show)|worksheet-(?:name|order)/;
+const structural =
+  /^sheet\.command\.(?:insert|remove|delete|move|copy)-(?:.*-)?(?:row|rows|col|cols|column|columns|sheet|worksheet|range)\b|^sheet\.command\.(?:insert-range|delete-range|set-worksheet-name|set-worksheet-order|set-worksheet-hide|set-worksheet-show)|worksheet-(?:name|order)/;
 
 function download(file: string, bytes: Uint8Array): void {
   const url = URL.createObjectURL(new Blob([bytes as BlobPart], { type: kind }));
@@ -34,7 +37,9 @@ function download(file: string, bytes: Uint8Array): void {
   link.href = url;
   link.download = file;
   link.click();
-  setTimeout(() => { URL.revokeObjectURL(url); }, 10_000);
+  setTimeout(() => {
+    URL.revokeObjectURL(url);
+  }, 10_000);
 }
 
 const keptNote = ({ kept }: OpenedBook): string => {
@@ -45,12 +50,17 @@ const keptNote = ({ kept }: OpenedBook): string => {
 
 const count = (n: number, what: string): string => `${n.toLocaleString("en")} ${what}${n === 1 ? "" : "s"}`;
 
-const openedNote = (opened: OpenedBook): string => `${opened.file}: ${count(opened.book.sheets.length, "sheet")}, ${count(opened.formulas.length, "formula")}. Charts and pictures are not shown here, and stay in the file.${keptNote(opened)}`;
+const openedNote = (opened: OpenedBook): string =>
+  `${opened.file}: ${count(opened.book.sheets.length, "sheet")}, ${count(opened.formulas.length, "formula")}. Charts and pictures are not shown here, and stay in the file.${keptNote(opened)}`;
 
 async function readFile(file: File): Promise<OpenedBook> {
-  if (file.size > largest.file) throw new BookFault(`is ${(file.size / 1e6).toFixed(0)} MB; at most ${largest.file / 1e6} MB are opened`);
+  if (file.size > largest.file)
+    throw new BookFault(`is ${(file.size / 1e6).toFixed(0)} MB; at most ${largest.file / 1e6} MB are opened`);
   const opened = await openBook(file.name, new Uint8Array(await file.arrayBuffer()));
-  if (opened.formulas.length > mostFormulas) throw new BookFault(`holds ${opened.formulas.length.toLocaleString("en")} formulas; this page calculates at most ${mostFormulas.toLocaleString("en")}, npm run recalc three times as many`);
+  if (opened.formulas.length > mostFormulas)
+    throw new BookFault(
+      `holds ${opened.formulas.length.toLocaleString("en")} formulas; this page calculates at most ${mostFormulas.toLocaleString("en")}, npm run recalc three times as many`,
+    );
   return opened;
 }
 
@@ -60,12 +70,16 @@ function takeFiles(button: HTMLElement, input: HTMLInputElement, take: (file: Fi
     const [file] = files ?? [];
     if (file !== undefined) take(file);
   };
-  button.addEventListener("click", () => { input.click(); });
+  button.addEventListener("click", () => {
+    input.click();
+  });
   input.addEventListener("change", () => {
     first(input.files);
     input.value = "";
   });
-  document.addEventListener("dragover", (e) => { e.preventDefault(); });
+  document.addEventListener("dragover", (e) => {
+    e.preventDefault();
+  });
   document.addEventListener("drop", (e) => {
     e.preventDefault();
     first(e.dataTransfer?.files);
@@ -88,7 +102,10 @@ export function bookBar(grid: Grid, starting: () => void): void {
       note.textContent = openedNote(opened);
     } catch (problem) {
       if (!(problem instanceof BookFault)) console.error(problem);
-      note.textContent = problem instanceof BookFault ? `${file.name} ${problem.message}.` : `${file.name} could not be opened; nothing has changed.`;
+      note.textContent =
+        problem instanceof BookFault
+          ? `${file.name} ${problem.message}.`
+          : `${file.name} could not be opened; nothing has changed.`;
     }
   };
   const keep = async (): Promise<void> => {
@@ -105,7 +122,8 @@ export function bookBar(grid: Grid, starting: () => void): void {
   save.addEventListener("click", () => void keep());
   grid.beforeCommand((id) => {
     if (opened === undefined || !structural.test(id)) return true;
-    note.textContent = "Rows, columns and sheets of an opened workbook are added, moved and named in Excel: here only cells are saved.";
+    note.textContent =
+      "Rows, columns and sheets of an opened workbook are added, moved and named in Excel: here only cells are saved.";
     return false;
   });
 }

@@ -6,11 +6,11 @@ import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-v
 import validationWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import { CellAlertManagerService, type ICellAlert } from "@univerjs/sheets-ui";
 import { FormulaDataModel } from "@univerjs/engine-formula";
-import { bookFunctions } from "../../functions/book/engine";
-import { correctIndexCache } from "../../functions/book/indexCache";
+import { bookFunctions } from "../../functions/workbook/engine";
+import { correctIndexCache } from "../../functions/workbook/indexCache";
 import { catalogue } from "../../functions/catalogue";
-import { isError } from "../cellErrors";
-import { gridDescriptions } from "../../functions/grid";
+import { isError } from "../../functions/formula/cellErrors";
+import { gridDescriptions } from "../../functions/hosts/grid";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 
@@ -54,7 +54,16 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
   const locales = { [LocaleType.EN_US]: mergeLocales(coreWords, validationWords) };
   const univer = new Univer({ locale: LocaleType.EN_US, locales, logLevel: LogLevel.ERROR });
   const formula = { function: bookFunctions(), description: gridDescriptions(catalogue), initialFormulaComputing: 0 };
-  register(univer, [UniverSheetsCorePreset({ container, header: true, toolbar: false, formula, sheets: { disableForceStringMark: true, disableForceStringAlert: true } } as Parameters<typeof UniverSheetsCorePreset>[0]), UniverSheetsDataValidationPreset({})]);
+  register(univer, [
+    UniverSheetsCorePreset({
+      container,
+      header: true,
+      toolbar: false,
+      formula,
+      sheets: { disableForceStringMark: true, disableForceStringAlert: true },
+    } as Parameters<typeof UniverSheetsCorePreset>[0]),
+    UniverSheetsDataValidationPreset({}),
+  ]);
   const api = FUniver.newAPI(univer);
   let books = 0;
   api.createWorkbook(book);
@@ -73,7 +82,12 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
   const selected = (): Selected | undefined => {
     const range = api.getActiveWorkbook()?.getActiveSheet().getActiveRange();
     if (range === null || range === undefined) return undefined;
-    return { address: range.getA1Notation(), formula: range.getFormula(), value: range.getDisplayValue(), sentence: sentenceAt(range.getRow(), range.getColumn()) };
+    return {
+      address: range.getA1Notation(),
+      formula: range.getFormula(),
+      value: range.getDisplayValue(),
+      sentence: sentenceAt(range.getRow(), range.getColumn()),
+    };
   };
   /** Another book in place of the one that is shown. */
   const show = (next: Partial<IWorkbookData>): void => {

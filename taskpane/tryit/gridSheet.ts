@@ -1,9 +1,9 @@
 import { CellValueType, type ICellData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { addressOf } from "../../functions/book/cellAddress";
-import { absolute, freeName, isCells, splitReference } from "../address";
-import { refusals } from "../refusals";
-import type { Block, Content, Order, Outcome, Place, Selection, Sheet, Value } from "../sheet";
+import { addressOf } from "../../functions/formula/cellAddress";
+import { absolute, freeName, isCells, splitReference } from "../sheet/address";
+import { refusals } from "../sheet/refusals";
+import type { Block, Content, Order, Outcome, Place, Selection, Sheet, Value } from "../sheet/sheet";
 
 const above = 60;
 const across = 40;
@@ -19,22 +19,29 @@ const cellOf = (content: Content): ICellData => {
   return content.text === "" ? plain : { ...plain, v: content.text, t: CellValueType.FORCE_STRING };
 };
 
-const valueOf = (cell: unknown): Value => (typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean" ? cell : "");
+const valueOf = (cell: unknown): Value =>
+  typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean" ? cell : "";
 
 /** As calculated, not as shown; a cell that a formula spills into has only what it shows, with the digits it shows. */
 function valuesOf(range: Range): Value[][] {
   const shown = range.getValues();
-  return range.getRawValues().map((line, r) => line.map((raw, c) => (raw === null || raw === undefined ? asNumber(valueOf(shown[r]?.[c])) : valueOf(raw))));
+  return range
+    .getRawValues()
+    .map((line, r) =>
+      line.map((raw, c) => (raw === null || raw === undefined ? asNumber(valueOf(shown[r]?.[c])) : valueOf(raw))),
+    );
 }
 
-const asNumber = (value: Value): Value => (typeof value === "string" && value.trim() !== "" && Number.isFinite(Number(value)) ? Number(value) : value);
+const asNumber = (value: Value): Value =>
+  typeof value === "string" && value.trim() !== "" && Number.isFinite(Number(value)) ? Number(value) : value;
 
 /** The first cell that would be written over. */
 function taken({ at }: Order, cells: readonly (readonly unknown[])[]): Outcome | undefined {
   for (const [r, line] of cells.entries()) {
     const held = (line as readonly (ICellData | undefined)[]).map((cell) => cell?.f ?? cell?.v ?? "");
     const c = held.findIndex((text) => text !== "");
-    if (c >= 0) return { did: "occupied", address: addressOf(at.row + r, at.column + c), holds: String(held[c]).slice(0, 60) };
+    if (c >= 0)
+      return { did: "occupied", address: addressOf(at.row + r, at.column + c), holds: String(held[c]).slice(0, 60) };
   }
   return undefined;
 }
@@ -47,12 +54,27 @@ function selectedIn(book: Book): Promise<Selection> {
   const [row, column] = [range.getRow(), range.getColumn()];
   const top = Math.max(0, row - above);
   const values = sheet.getRange(top, 0, row - top + 1, Math.min(across, sheet.getMaxColumns())).getValues();
-  const place = { sheet: sheet.getSheetName(), row, column, rows: range.getHeight(), columns: range.getWidth(), areas: Math.max(1, ranges.length) };
-  return Promise.resolve({ ...place, value: valueOf(sheet.getRange(row, column).getValue()), formula: sheet.getRange(row, column).getFormula(), around: { top, values: values.map((line) => line.map(valueOf)) } });
+  const place = {
+    sheet: sheet.getSheetName(),
+    row,
+    column,
+    rows: range.getHeight(),
+    columns: range.getWidth(),
+    areas: Math.max(1, ranges.length),
+  };
+  return Promise.resolve({
+    ...place,
+    value: valueOf(sheet.getRange(row, column).getValue()),
+    formula: sheet.getRange(row, column).getFormula(),
+    around: { top, values: values.map((line) => line.map(valueOf)) },
+  });
 }
 
 /** Rejects with what was thrown, as Excel's side does. */
-const later = <T>(act: () => T): Promise<T> => new Promise((done) => { done(act()); });
+const later = <T>(act: () => T): Promise<T> =>
+  new Promise((done) => {
+    done(act());
+  });
 
 function sheetOf(book: Book, name: string): NonNullable<ReturnType<Book["getSheetByName"]>> {
   const sheet = book.getSheetByName(name);
@@ -63,7 +85,9 @@ function sheetOf(book: Book, name: string): NonNullable<ReturnType<Book["getShee
 const readIn = (book: Book, references: readonly string[]): ReturnType<Sheet["read"]> =>
   later(() =>
     references.map((reference) => {
-      const { sheet, rest } = splitReference(isCells(reference) ? reference : (book.getDefinedName(reference)?.getFormulaOrRefString() ?? reference));
+      const { sheet, rest } = splitReference(
+        isCells(reference) ? reference : (book.getDefinedName(reference)?.getFormulaOrRefString() ?? reference),
+      );
       const on = sheet === undefined ? book.getActiveSheet() : sheetOf(book, sheet);
       return valuesOf(on.getRange(rest.replace(/\$/g, "")));
     }),
@@ -75,7 +99,14 @@ function blockIn(book: Book, name: string, from: number): Block {
   const cells = sheet.getRange(from, 0, sheet.getLastRow() + 1 - from, sheet.getLastColumn() + 1);
   const formulas = cells.getFormulas();
   const values = valuesOf(cells);
-  return { row: from, column: 0, formulas: values.map((line, r) => line.map((v, c) => formulas[r]?.[c] || v)), values, spills: undefined, next: undefined };
+  return {
+    row: from,
+    column: 0,
+    formulas: values.map((line, r) => line.map((v, c) => formulas[r]?.[c] || v)),
+    values,
+    spills: undefined,
+    next: undefined,
+  };
 }
 
 const goIn = (book: Book, { sheet, row, column }: Place): void => {
@@ -88,7 +119,8 @@ const goIn = (book: Book, { sheet, row, column }: Place): void => {
 export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
   let last: { readonly order: Order; readonly cells: ICellData[][]; readonly name: string | undefined } | undefined;
   const book = () => api.getActiveWorkbook()!;
-  const rangeOf = ({ at, cells }: Order) => book().getSheetByName(at.sheet)?.getRange(at.row, at.column, cells.length, cells[0]!.length);
+  const rangeOf = ({ at, cells }: Order) =>
+    book().getSheetByName(at.sheet)?.getRange(at.row, at.column, cells.length, cells[0]!.length);
 
   const write = (order: Order): Promise<Outcome> => {
     const range = rangeOf(order);
@@ -96,10 +128,21 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
     const now = range.getCellDatas();
     const there = order.overwrite ? undefined : taken(order, now);
     if (there !== undefined) return Promise.resolve(there);
-    const name = order.name === undefined ? undefined : freeName(order.name, [...book().getDefinedNames().map((n) => n.getName()), ...book().getSheets().map((s) => s.getSheetName())]); // this grid takes no name that a sheet has
+    const name =
+      order.name === undefined
+        ? undefined
+        : freeName(order.name, [
+            ...book()
+              .getDefinedNames()
+              .map((n) => n.getName()),
+            ...book()
+              .getSheets()
+              .map((s) => s.getSheetName()),
+          ]); // this grid takes no name that a sheet has
     last = { order, name, cells: now.map((line) => line.map((cell) => ({ ...cellOf({ text: "" }), ...cell }))) };
     range.setValues(order.cells.map((line) => line.map(cellOf)));
-    if (name !== undefined) book().insertDefinedName(name, absolute(order.at, order.cells.length, order.cells[0]!.length));
+    if (name !== undefined)
+      book().insertDefinedName(name, absolute(order.at, order.cells.length, order.cells[0]!.length));
     return Promise.resolve({ did: "written", ...(name === undefined ? {} : { name }) });
   };
   const undo = (): Promise<Outcome> => {
@@ -114,10 +157,22 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
     read: (references) => readIn(book(), references),
     write,
     undo,
-    onSelect: (tell) => { listeners.add(tell); return Promise.resolve(); },
-    sheets: () => later(() => book().getSheets().map((s) => ({ name: s.getSheetName(), hidden: s.isSheetHidden() }))),
+    onSelect: (tell) => {
+      listeners.add(tell);
+      return Promise.resolve();
+    },
+    sheets: () =>
+      later(() =>
+        book()
+          .getSheets()
+          .map((s) => ({ name: s.getSheetName(), hidden: s.isSheetHidden() })),
+      ),
     block: (sheet, from) => later(() => blockIn(book(), sheet, from)),
-    go: (place) => later(() => { goIn(book(), place); for (const tell of listeners) tell(); }),
+    go: (place) =>
+      later(() => {
+        goIn(book(), place);
+        for (const tell of listeners) tell();
+      }),
     copyValues: () => Promise.resolve({ did: "refused", why: refusals.excelOnly }),
   };
 }

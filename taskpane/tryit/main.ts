@@ -1,6 +1,6 @@
 import "./page.css";
-import { demoBook } from "../../functions/book/samples/books";
-import { bridge } from "../sheet";
+import { demoBook } from "../../functions/workbook/samples/books";
+import { bridge } from "../sheet/sheet";
 import { bookBar } from "./bookBar";
 import { makeGrid } from "./grid";
 import { gridSheet } from "./gridSheet";
@@ -16,12 +16,17 @@ const explain = document.getElementById("explain")!;
 const say = (): void => {
   const cell = selected();
   if (cell === undefined) return;
-  explain.textContent = cell.sentence === "" ? `${cell.address}  ${cell.formula}  ${cell.value}`.trim() : `${cell.address} is ${cell.value}: ${cell.sentence}`;
+  explain.textContent =
+    cell.sentence === ""
+      ? `${cell.address}  ${cell.formula}  ${cell.value}`.trim()
+      : `${cell.address} is ${cell.value}: ${cell.sentence}`;
 };
 
 /** Told when the selection may have moved, or may hold something else. */
 const listeners = new Set<() => void>([say]);
-const tellAll = (): void => { for (const tell of listeners) tell(); };
+const tellAll = (): void => {
+  for (const tell of listeners) tell();
+};
 
 api.getFormula().calculationResultApplied(() => {
   if (status.dataset["ready"] !== "yes") {
@@ -32,7 +37,11 @@ api.getFormula().calculationResultApplied(() => {
 });
 
 // The grid's own selection events come late in its first seconds: the pointer and the keys tell sooner.
-for (const [target, event] of [[document.getElementById("grid"), "pointerup"], [document, "keyup"]] as const) target?.addEventListener(event, () => setTimeout(tellAll, 30));
+for (const [target, event] of [
+  [document.getElementById("grid"), "pointerup"],
+  [document, "keyup"],
+] as const)
+  target?.addEventListener(event, () => setTimeout(tellAll, 30));
 
 bookBar(grid, () => {
   started = performance.now();

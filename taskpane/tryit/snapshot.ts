@@ -1,6 +1,22 @@
-import type { ICellData, IRange, ISheetDataValidationRule, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import { areaOf } from "../../functions/book/cellAddress";
-import { isInput, isSet, lookOf, sideOf, type RowStyle, type SampleCell, type SampleRow, type SampleSheet } from "../../functions/book/samples/sheet";
+import type {
+  ICellData,
+  IRange,
+  ISheetDataValidationRule,
+  IStyleData,
+  IWorkbookData,
+  IWorksheetData,
+} from "@univerjs/core";
+import { areaOf } from "../../functions/formula/cellAddress";
+import {
+  isInput,
+  isSet,
+  lookOf,
+  sideOf,
+  type RowStyle,
+  type SampleCell,
+  type SampleRow,
+  type SampleSheet,
+} from "../../functions/workbook/samples/sheet";
 
 const styles: Readonly<Record<Exclude<RowStyle, "plain">, IStyleData>> = {
   title: { bl: 1, fs: 14 },
@@ -15,7 +31,14 @@ const input: IStyleData = { bg: { rgb: "#fff6d6" } };
 const sides = { left: {}, right: { ht: 3 }, inset: { ht: 1, pd: { l: 8 } } } as const;
 
 const cellOf = (value: SampleCell, s: IStyleData | undefined): ICellData => {
-  const content = typeof value === "number" ? { v: value, t: 2 } : value?.startsWith("=") === true ? { f: value } : value === null ? {} : { v: value, t: 1 };
+  const content =
+    typeof value === "number"
+      ? { v: value, t: 2 }
+      : value?.startsWith("=") === true
+        ? { f: value }
+        : value === null
+          ? {}
+          : { v: value, t: 1 };
   return s === undefined ? content : { ...content, s };
 };
 
@@ -23,10 +46,17 @@ const cellOf = (value: SampleCell, s: IStyleData | undefined): ICellData => {
 const rowData = (sheet: SampleSheet, row: SampleRow, r: number): Record<number, ICellData> => {
   const styleOf = (c: number): IStyleData | undefined => {
     const look = lookOf(row, c);
-    const style = { ...(look === "plain" ? {} : styles[look]), ...sides[sideOf(sheet, r, c)], ...(row.style !== "plain" || row.formats[c] === undefined ? {} : { n: { pattern: row.formats[c] } }), ...(isInput(sheet, r, c) ? input : {}) };
+    const style = {
+      ...(look === "plain" ? {} : styles[look]),
+      ...sides[sideOf(sheet, r, c)],
+      ...(row.style !== "plain" || row.formats[c] === undefined ? {} : { n: { pattern: row.formats[c] } }),
+      ...(isInput(sheet, r, c) ? input : {}),
+    };
     return Object.keys(style).length === 0 ? undefined : style;
   };
-  return Object.fromEntries(sheet.widths.flatMap((_, c) => (isSet(sheet, r, c) ? [[c, cellOf(row.cells[c] ?? null, styleOf(c))]] : [])));
+  return Object.fromEntries(
+    sheet.widths.flatMap((_, c) => (isSet(sheet, r, c) ? [[c, cellOf(row.cells[c] ?? null, styleOf(c))]] : [])),
+  );
 };
 
 const rangeOf = (area: string): IRange => {
@@ -41,19 +71,51 @@ const sheetData = (sheet: SampleSheet, id: string): Partial<IWorksheetData> => {
     name: sheet.name,
     rowCount: Math.max(200, sheet.rows.length + 20),
     columnCount: Math.max(30, sheet.widths.length + 4),
-    freeze: { xSplit: columns, ySplit: rows, startRow: rows === 0 ? -1 : rows, startColumn: columns === 0 ? -1 : columns },
+    freeze: {
+      xSplit: columns,
+      ySplit: rows,
+      startRow: rows === 0 ? -1 : rows,
+      startColumn: columns === 0 ? -1 : columns,
+    },
     columnData: Object.fromEntries(sheet.widths.map((w, i) => [i, { w }])),
     // Headings wrap: two lines of them are shown.
-    rowData: Object.fromEntries(sheet.rows.flatMap((row, r) => (row.height !== undefined || row.style === "head" ? [[r, { h: row.height ?? 40 }]] : []))),
+    rowData: Object.fromEntries(
+      sheet.rows.flatMap((row, r) =>
+        row.height !== undefined || row.style === "head" ? [[r, { h: row.height ?? 40 }]] : [],
+      ),
+    ),
     mergeData: (sheet.merged ?? []).map(rangeOf),
     cellData: Object.fromEntries(sheet.rows.map((row, r) => [r, rowData(sheet, row, r)])),
   };
 };
 
-const namesOf = (sheets: readonly SampleSheet[]) => sheets.flatMap((sheet) => Object.entries(sheet.names ?? {}).map(([name, area]) => [name, { id: name, name, formulaOrRefString: `${sheet.name}!${area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`, localSheetId: "AllDefaultWorkbook" }]));
+const namesOf = (sheets: readonly SampleSheet[]) =>
+  sheets.flatMap((sheet) =>
+    Object.entries(sheet.names ?? {}).map(([name, area]) => [
+      name,
+      {
+        id: name,
+        name,
+        formulaOrRefString: `${sheet.name}!${area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`,
+        localSheetId: "AllDefaultWorkbook",
+      },
+    ]),
+  );
 
 /** Fixed lists only: the grid flags what a free one does not name as if it were wrong. */
-const listsOf = ({ lists = [] }: SampleSheet): ISheetDataValidationRule[] => lists.filter((l) => l.free !== true).map(({ area, words }, i) => ({ uid: `list${i}`, type: "list", formula1: words.join(","), ranges: [rangeOf(area)], allowBlank: true, showErrorMessage: true, errorStyle: 1, renderMode: 1 }));
+const listsOf = ({ lists = [] }: SampleSheet): ISheetDataValidationRule[] =>
+  lists
+    .filter((l) => l.free !== true)
+    .map(({ area, words }, i) => ({
+      uid: `list${i}`,
+      type: "list",
+      formula1: words.join(","),
+      ranges: [rangeOf(area)],
+      allowBlank: true,
+      showErrorMessage: true,
+      errorStyle: 1,
+      renderMode: 1,
+    }));
 
 /** The sample sheets as the grid's own workbook. */
 export const snapshot = (sheets: readonly SampleSheet[]): Partial<IWorkbookData> => ({
@@ -63,6 +125,9 @@ export const snapshot = (sheets: readonly SampleSheet[]): Partial<IWorkbookData>
   sheets: Object.fromEntries(sheets.map((sheet, i) => [`sheet${i}`, sheetData(sheet, `sheet${i}`)])),
   resources: [
     { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(Object.fromEntries(namesOf(sheets))) },
-    { name: "SHEET_DATA_VALIDATION_PLUGIN", data: JSON.stringify(Object.fromEntries(sheets.map((sheet, i) => [`sheet${i}`, listsOf(sheet)]))) },
+    {
+      name: "SHEET_DATA_VALIDATION_PLUGIN",
+      data: JSON.stringify(Object.fromEntries(sheets.map((sheet, i) => [`sheet${i}`, listsOf(sheet)]))),
+    },
   ],
 });

@@ -2,9 +2,9 @@
  * Speed of the order-line reader, a small script (npm run bench): a column of 10,000 mixed descriptions, each different, in
  * one ITEM call beside the same lines in a plain loop.
  */
-import { call } from "../../functions/bind";
+import { call } from "../../functions/bind/call";
 import { catalogue } from "../../functions/catalogue";
-import { Memo } from "../../functions/memo";
+import { Memo } from "../../functions/bind/memo";
 import { readItem } from "../../src/item/readItem";
 
 const kinds: readonly ((n: number) => string)[] = [

@@ -2,9 +2,9 @@
  * Speed of the size reader, a small script (npm run bench). Goal: a column of 10,000 mixed size strings in one AREA call
  * takes at most 1.3 × the time of 10,000 reads in a plain loop.
  */
-import { call } from "../../functions/bind";
+import { call } from "../../functions/bind/call";
 import { catalogue } from "../../functions/catalogue";
-import { Memo } from "../../functions/memo";
+import { Memo } from "../../functions/bind/memo";
 import { readSection } from "../../src/section/readSection";
 import { sectionProfile } from "../../src/section/sectionProfile";
 
@@ -39,5 +39,9 @@ const best = (run: () => unknown): number => {
 // In turn, so that a busy machine slows both alike; the memo is new each time and smaller than the column.
 const loop = best(() => texts.forEach((text) => readSection(text, "inch")));
 const one = best(() => call(area, [column], new Memo()));
-console.log(`10,000 mixed sizes: plain loop ${loop.toFixed(0)} ms, one AREA call ${one.toFixed(0)} ms, ratio ${(one / loop).toFixed(2)}`);
-console.log(`profile of a section: ${((best(() => sections.forEach((section) => sectionProfile(section))) * 1000) / sections.length).toFixed(0)} µs`);
+console.log(
+  `10,000 mixed sizes: plain loop ${loop.toFixed(0)} ms, one AREA call ${one.toFixed(0)} ms, ratio ${(one / loop).toFixed(2)}`,
+);
+console.log(
+  `profile of a section: ${((best(() => sections.forEach((section) => sectionProfile(section))) * 1000) / sections.length).toFixed(0)} µs`,
+);

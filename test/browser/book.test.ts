@@ -2,22 +2,51 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Page } from "playwright-core";
-import type { CellValue } from "../../functions/book/book";
-import { addressOf } from "../../functions/book/cellAddress";
-import { openParts } from "../../functions/book/openParts";
-import { packParts, patchBook } from "../../functions/book/patchBook";
-import { readBook } from "../../functions/book/readBook";
-import { bookParts, folder, recalc, zip } from "../book/fixture";
+import type { CellValue } from "../../functions/workbook/book";
+import { addressOf } from "../../functions/formula/cellAddress";
+import { openParts } from "../../functions/workbook/openParts";
+import { packParts, patchBook } from "../../functions/workbook/patchBook";
+import { readBook } from "../../functions/workbook/readBook";
+import { bookParts, folder, recalc, zip } from "../functions/workbook/fixture";
 import { browserPath, openTryit } from "./open";
 
 /** One's own workbook in the try-it page: opened, edited, saved, opened again. */
 
-interface Range { getRawValue(): unknown; getValue(): unknown; getFormula(): string; setValue(v: unknown): void; getCellData(): { custom?: { sentence?: string } } | null; activate(): void; clearContent(): void }
-interface Sheet { getRange(a: string): Range; activate(): void; insertRows(at: number, count: number): void; getSheetName(): string }
-declare const window: { kerfsheetGrid: { getActiveWorkbook(): { getActiveSheet(): Sheet; getSheetByName(name: string): Sheet; getSheets(): Sheet[] } } };
+interface Range {
+  getRawValue(): unknown;
+  getValue(): unknown;
+  getFormula(): string;
+  setValue(v: unknown): void;
+  getCellData(): { custom?: { sentence?: string } } | null;
+  activate(): void;
+  clearContent(): void;
+}
+interface Sheet {
+  getRange(a: string): Range;
+  activate(): void;
+  insertRows(at: number, count: number): void;
+  getSheetName(): string;
+}
+declare const window: {
+  kerfsheetGrid: {
+    getActiveWorkbook(): { getActiveSheet(): Sheet; getSheetByName(name: string): Sheet; getSheets(): Sheet[] };
+  };
+};
 
-const values = (bytes: Uint8Array): Map<string, CellValue> => new Map(readBook(openParts(bytes)).sheets.flatMap((s) => s.cells.map((c) => [`${s.name}!${addressOf(c.row, c.column)}`, c.value] as const)));
-const formulas = (bytes: Uint8Array): Map<string, string> => new Map(readBook(openParts(bytes)).sheets.flatMap((s) => s.cells.filter((c) => c.formula !== undefined).map((c) => [`${s.name}!${addressOf(c.row, c.column)}`, c.formula!.text] as const)));
+const values = (bytes: Uint8Array): Map<string, CellValue> =>
+  new Map(
+    readBook(openParts(bytes)).sheets.flatMap((s) =>
+      s.cells.map((c) => [`${s.name}!${addressOf(c.row, c.column)}`, c.value] as const),
+    ),
+  );
+const formulas = (bytes: Uint8Array): Map<string, string> =>
+  new Map(
+    readBook(openParts(bytes)).sheets.flatMap((s) =>
+      s.cells
+        .filter((c) => c.formula !== undefined)
+        .map((c) => [`${s.name}!${addressOf(c.row, c.column)}`, c.formula!.text] as const),
+    ),
+  );
 
 describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page", () => {
   let opened: Awaited<ReturnType<typeof openTryit>>;
@@ -33,7 +62,11 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
   const note = () => page.textContent("#book");
   const open = async (file: string) => {
     await page.setInputFiles("#file", file);
-    await page.waitForFunction(() => !/Reading/.test(document.getElementById("book")!.textContent!) && document.getElementById("status")!.dataset["ready"] === "yes");
+    await page.waitForFunction(
+      () =>
+        !/Reading/.test(document.getElementById("book")!.textContent!) &&
+        document.getElementById("status")!.dataset["ready"] === "yes",
+    );
   };
   const save = async (): Promise<Uint8Array> => {
     const [download] = await Promise.all([page.waitForEvent("download"), page.click("#save")]);
@@ -42,10 +75,25 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     return readFileSync(path);
   };
   const enter = async (sheet: string, a1: string, content: unknown) => {
-    await page.evaluate(([name, at, what]) => window.kerfsheetGrid.getActiveWorkbook().getSheetByName(name as string).getRange(at as string).setValue(what), [sheet, a1, content] as const);
+    await page.evaluate(
+      ([name, at, what]) =>
+        window.kerfsheetGrid
+          .getActiveWorkbook()
+          .getSheetByName(name as string)
+          .getRange(at as string)
+          .setValue(what),
+      [sheet, a1, content] as const,
+    );
     await page.waitForTimeout(700);
   };
-  const value = (sheet: string, a1: string) => page.evaluate(([name, at]) => { const cell = window.kerfsheetGrid.getActiveWorkbook().getSheetByName(name!).getRange(at!); return cell.getRawValue() ?? cell.getValue(); }, [sheet, a1] as const);
+  const value = (sheet: string, a1: string) =>
+    page.evaluate(
+      ([name, at]) => {
+        const cell = window.kerfsheetGrid.getActiveWorkbook().getSheetByName(name!).getRange(at!);
+        return cell.getRawValue() ?? cell.getValue();
+      },
+      [sheet, a1] as const,
+    );
 
   it("cannot be saved before it is opened", async () => expect(await page.isDisabled("#save")).toBe(true));
 
@@ -62,12 +110,27 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     const parts = openParts(original);
     const book = readBook(parts);
     const estimate = book.sheets.find((s) => s.name === "Estimate")!;
-    const pieces = estimate.cells.find((c) => c.column === 4 && typeof c.value === "number" && c.formula === undefined)!;
+    const pieces = estimate.cells.find(
+      (c) => c.column === 4 && typeof c.value === "number" && c.formula === undefined,
+    )!;
     const at = addressOf(pieces.row, pieces.column);
     // What must follow, by the other way: the input put into the file, and the file recalculated.
     const byHand = join(dir, "by-hand.xlsx");
-    writeFileSync(byHand, packParts(patchBook(parts, new Map([[estimate.part, [{ row: pieces.row, column: pieces.column, value: Number(pieces.value) + 7 }]]]))));
-    const wanted = new Set(recalc(byHand).stdout.split("\n").filter((l) => l.includes("\t")).map((l) => l.split("\t")[0]!));
+    writeFileSync(
+      byHand,
+      packParts(
+        patchBook(
+          parts,
+          new Map([[estimate.part, [{ row: pieces.row, column: pieces.column, value: Number(pieces.value) + 7 }]]]),
+        ),
+      ),
+    );
+    const wanted = new Set(
+      recalc(byHand)
+        .stdout.split("\n")
+        .filter((l) => l.includes("\t"))
+        .map((l) => l.split("\t")[0]!),
+    );
     await enter("Estimate", at, Number(pieces.value) + 7);
     const saved = await save();
     const [before, after] = [values(original), values(saved)];
@@ -91,10 +154,19 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
   it("an error is explained in the page and in the pane", async () => {
     await open("test/data/books/openpyxl.xlsx");
     expect(await value("Quote lines", "D6")).toBe("#VALUE!");
-    await page.evaluate(() => { window.kerfsheetGrid.getActiveWorkbook().getSheetByName("Quote lines").getRange("D6").activate(); });
+    await page.evaluate(() => {
+      window.kerfsheetGrid.getActiveWorkbook().getSheetByName("Quote lines").getRange("D6").activate();
+    });
     await page.keyboard.press("Shift");
     await expect.poll(() => page.textContent("#explain")).toMatch(/D6 is #VALUE!: .*did you mean "round"/);
-    await expect.poll(() => page.frames().find((f) => f.url().endsWith("/pane.html"))!.textContent("body")).toMatch(/did you mean "round"/);
+    await expect
+      .poll(() =>
+        page
+          .frames()
+          .find((f) => f.url().endsWith("/pane.html"))!
+          .textContent("body"),
+      )
+      .toMatch(/did you mean "round"/);
   });
 
   it("a shared formula's leader and a spill written over: the rest stands on its own", async () => {
@@ -102,7 +174,9 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     await enter("Blätter", "D2", 40);
     const shared = await save();
     expect(formulas(shared).get("Blätter!D2")).toBeUndefined();
-    expect([3, 4, 5].map((r) => formulas(shared).get(`Blätter!D${r}`))).toEqual([3, 4, 5].map((r) => `SAW.AREA($A${r})`));
+    expect([3, 4, 5].map((r) => formulas(shared).get(`Blätter!D${r}`))).toEqual(
+      [3, 4, 5].map((r) => `SAW.AREA($A${r})`),
+    );
     const file = join(dir, "shared.xlsx");
     writeFileSync(file, shared);
     expect(recalc(file).stdout).toMatch(/ 0 differ /);
@@ -120,13 +194,19 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     expect(await value("Cuts & costs", "F2")).toBe("#SPILL!");
     const blocked = await save();
     // The format has no #SPILL!: it is kept as #VALUE!, and the formula as one that fills no other cell.
-    expect(["F2", "F3", "F4"].map((c) => values(blocked).get(`Cuts & costs!${c}`) ?? null)).toEqual(["#VALUE!", "mine", null]);
+    expect(["F2", "F3", "F4"].map((c) => values(blocked).get(`Cuts & costs!${c}`) ?? null)).toEqual([
+      "#VALUE!",
+      "mine",
+      null,
+    ]);
     const file = join(dir, "blocked.xlsx");
     writeFileSync(file, blocked);
     expect(recalc(file).stdout).toMatch(/ 0 differ /);
     await open(file);
     expect(await value("Cuts & costs", "F3")).toBe("mine");
-    await page.evaluate(() => { window.kerfsheetGrid.getActiveWorkbook().getSheetByName("Cuts & costs").getRange("F3").clearContent(); });
+    await page.evaluate(() => {
+      window.kerfsheetGrid.getActiveWorkbook().getSheetByName("Cuts & costs").getRange("F3").clearContent();
+    });
     await expect.poll(() => value("Cuts & costs", "F2")).toBeCloseTo(12.566, 3);
     expect(values(await save()).get("Cuts & costs!F3")).toBeCloseTo(9, 6);
   });
@@ -139,7 +219,12 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     await enter("Shop floor", "D2", { v: null, f: null });
     const saved = await save();
     const [v, f] = [values(saved), formulas(saved)];
-    expect([f.get("Shop floor!F1"), f.get("Shop floor!G1"), v.get("Shop floor!H1"), v.get("Shop floor!D2")]).toEqual(['SAW.CUTTIME("round 7",2.14)', "SAW.AREA(A1:A2)", "3/4", undefined]);
+    expect([f.get("Shop floor!F1"), f.get("Shop floor!G1"), v.get("Shop floor!H1"), v.get("Shop floor!D2")]).toEqual([
+      'SAW.CUTTIME("round 7",2.14)',
+      "SAW.AREA(A1:A2)",
+      "3/4",
+      undefined,
+    ]);
     expect(v.get("Shop floor!G2")).toBeCloseTo(6, 9);
     const file = join(dir, "typed.xlsx");
     writeFileSync(file, saved);
@@ -148,7 +233,14 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
 
   it("formulas that nobody knows here keep their value, and the page says which", async () => {
     const file = join(dir, "foreign.xlsx");
-    writeFileSync(file, zip(bookParts({ One: '<row r="1"><c r="A1"><f>_xldudf_OTHER_PRICE(3)</f><v>5</v></c><c r="B1"><f>A1*2</f><v>10</v></c></row>' })));
+    writeFileSync(
+      file,
+      zip(
+        bookParts({
+          One: '<row r="1"><c r="A1"><f>_xldudf_OTHER_PRICE(3)</f><v>5</v></c><c r="B1"><f>A1*2</f><v>10</v></c></row>',
+        }),
+      ),
+    );
     await open(file);
     expect(await note()).toMatch(/One cell keeps the last value: One!A1 calls OTHER_PRICE/);
     expect([await value("One", "A1"), await value("One", "B1")]).toEqual([5, 10]);
@@ -164,7 +256,13 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
   });
 
   it("rows are not inserted into an opened workbook: only cells can be saved", async () => {
-    await page.evaluate(() => { try { window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().insertRows(0, 1); } catch { /* refused */ } });
+    await page.evaluate(() => {
+      try {
+        window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().insertRows(0, 1);
+      } catch {
+        /* refused */
+      }
+    });
     await expect.poll(note).toMatch(/here only cells are saved/);
     expect(await value("One", "B1")).toBe(10);
   });
@@ -174,7 +272,9 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     await page.evaluate((data) => {
       const transfer = new DataTransfer();
       transfer.items.add(new File([new Uint8Array(data)], "dropped.xlsx"));
-      document.getElementById("grid")!.dispatchEvent(new DragEvent("drop", { dataTransfer: transfer, bubbles: true, cancelable: true }));
+      document
+        .getElementById("grid")!
+        .dispatchEvent(new DragEvent("drop", { dataTransfer: transfer, bubbles: true, cancelable: true }));
     }, bytes);
     await expect.poll(note).toMatch(/^dropped\.xlsx: 1 sheet, 4 formulas/);
   });
@@ -184,7 +284,9 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
       const response = await page.request.get(`${opened.origin}/tryit/samples/${name}.xlsx`);
       expect(Buffer.compare(await response.body(), readFileSync(`docs/samples/${name}.xlsx`))).toBe(0);
     }
-    expect([...new Set(opened.seen.requests.filter((u) => !u.startsWith("blob:")).map((u) => new URL(u).origin))]).toEqual([opened.origin]);
+    expect([
+      ...new Set(opened.seen.requests.filter((u) => !u.startsWith("blob:")).map((u) => new URL(u).origin)),
+    ]).toEqual([opened.origin]);
     expect(opened.seen.problems).toEqual([]);
   });
 });

@@ -1,8 +1,8 @@
-import { call } from "../../functions/bind";
+import { call } from "../../functions/bind/call";
 import { catalogue } from "../../functions/catalogue";
-import type { Cell, Range } from "../../functions/cell";
-import { Memo } from "../../functions/memo";
-import type { SampleSheet } from "../../functions/book/samples/sheet";
+import type { Cell, Range } from "../../functions/kinds/cell";
+import { Memo } from "../../functions/bind/memo";
+import type { SampleSheet } from "../../functions/workbook/samples/sheet";
 
 /**
  * Calculates the sample sheets without any spreadsheet: our functions through bind, the few plain formulas as arithmetic.
@@ -23,11 +23,13 @@ const splitArguments = (text: string): string[] => {
   return parts.map((p) => p.trim());
 };
 
-const numbers = (ranges: readonly Range[]): number[] => ranges.flat(2).filter((c): c is number => typeof c === "number");
+const numbers = (ranges: readonly Range[]): number[] =>
+  ranges.flat(2).filter((c): c is number => typeof c === "number");
 const native = {
   SUM: (...ranges: Range[]) => numbers(ranges).reduce((a, b) => a + b, 0),
   COUNT: (...ranges: Range[]) => numbers(ranges).length,
-  SUMPRODUCT: (a: Range, b: Range) => a.reduce((sum, row, r) => sum + row.reduce<number>((s, cell, c) => s + Number(cell) * Number(b[r]![c]), 0), 0),
+  SUMPRODUCT: (a: Range, b: Range) =>
+    a.reduce((sum, row, r) => sum + row.reduce<number>((s, cell, c) => s + Number(cell) * Number(b[r]![c]), 0), 0),
   ABS: (x: number) => Math.abs(x),
   IF: (condition: unknown, yes: Cell, no: Cell) => (condition ? yes : no),
 };
@@ -35,15 +37,34 @@ const native = {
 /** A plain formula as JavaScript: a cell is its value, an area its cells. */
 function arithmetic(formula: string, rangeOf: (reference: string) => Range): Cell {
   const reference = /(?:[A-Z][a-z]+!)?\$?[A-Z]\$?\d+(?::\$?[A-Z]\$?\d+)?/g;
-  const code = formula.split(/("[^"]*")/).map((part, i) => (i % 2 === 1 ? part : part.replace(reference, (at) => `${at.includes(":") ? "area" : "cell"}(${JSON.stringify(at)})`).replace(/&/g, "+")));
+  const code = formula
+    .split(/("[^"]*")/)
+    .map((part, i) =>
+      i % 2 === 1
+        ? part
+        : part
+            .replace(reference, (at) => `${at.includes(":") ? "area" : "cell"}(${JSON.stringify(at)})`)
+            .replace(/&/g, "+"),
+    );
   const cell = (at: string): Cell => rangeOf(at)[0]![0]!;
-  return new Function("area", "cell", ...Object.keys(native), `return (${code.join("")});`)(rangeOf, cell, ...Object.values(native)) as Cell;
+  return new Function("area", "cell", ...Object.keys(native), `return (${code.join("")});`)(
+    rangeOf,
+    cell,
+    ...Object.values(native),
+  ) as Cell;
 }
 
 export function evaluate(book: readonly SampleSheet[]): Sheets {
   const memo = new Memo();
-  const names = new Map(book.flatMap((s) => Object.entries(s.names ?? {}).map(([name, area]) => [name, `${s.name}!${area}`] as const)));
-  const raw = new Map(book.map((s) => [s.name, new Map(s.rows.flatMap((row, r) => row.cells.map((cell, c) => [address(r, c), cell] as const)))]));
+  const names = new Map(
+    book.flatMap((s) => Object.entries(s.names ?? {}).map(([name, area]) => [name, `${s.name}!${area}`] as const)),
+  );
+  const raw = new Map(
+    book.map((s) => [
+      s.name,
+      new Map(s.rows.flatMap((row, r) => row.cells.map((cell, c) => [address(r, c), cell] as const))),
+    ]),
+  );
   const done = new Map(book.map((s) => [s.name, new Map<string, Cell>()]));
 
   const cellAt = (sheet: string, at: string): Cell => {
@@ -60,7 +81,9 @@ export function evaluate(book: readonly SampleSheet[]): Sheets {
     const [from, to = from] = area.replace(/\$/g, "").split(":") as [string, string?];
     const corner = (a: string) => ({ column: a.charCodeAt(0) - 65, row: Number(a.slice(1)) - 1 });
     const [a, b] = [corner(from), corner(to!)];
-    return Array.from({ length: b.row - a.row + 1 }, (_, r) => Array.from({ length: b.column - a.column + 1 }, (__, c) => cellAt(own, address(a.row + r, a.column + c))));
+    return Array.from({ length: b.row - a.row + 1 }, (_, r) =>
+      Array.from({ length: b.column - a.column + 1 }, (__, c) => cellAt(own, address(a.row + r, a.column + c))),
+    );
   };
   const argument = (sheet: string, text: string): Range | null => {
     if (text === "") return null;
@@ -71,11 +94,18 @@ export function evaluate(book: readonly SampleSheet[]): Sheets {
     const known = done.get(sheet)!;
     const ours = /^=SAW\.([A-Z]+)\((.*)\)$/s.exec(formula);
     if (ours === null) {
-      known.set(at, arithmetic(formula.slice(1), (reference) => rangeOf(sheet, reference)));
+      known.set(
+        at,
+        arithmetic(formula.slice(1), (reference) => rangeOf(sheet, reference)),
+      );
       return;
     }
     const entry = catalogue.find((e) => e.name === ours[1])!;
-    const cells = call(entry, splitArguments(ours[2]!).map((a) => argument(sheet, a)), memo);
+    const cells = call(
+      entry,
+      splitArguments(ours[2]!).map((a) => argument(sheet, a)),
+      memo,
+    );
     const [column, row] = [at.charCodeAt(0) - 65, Number(at.slice(1)) - 1];
     cells.forEach((line, r) => line.forEach((cell, c) => known.set(address(row + r, column + c), cell)));
   };

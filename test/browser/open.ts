@@ -3,12 +3,27 @@ import { resolve } from "node:path";
 import { chromium, type Browser, type Page } from "playwright-core";
 import { serve } from "../../config/serve.mjs";
 
-const places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/opt/google/chrome/chrome", "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome", "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe"];
+const places = [
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+  "/opt/google/chrome/chrome",
+  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+  "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe",
+];
 
 /** The browser of this machine; undefined where there is none. */
 export const browserPath = [process.env["CHROME_PATH"], ...places].find((p) => p !== undefined && existsSync(p));
 
-const quiet = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+const quiet = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
 
 export interface Opened {
   readonly browser: Browser;
@@ -20,14 +35,23 @@ export interface Opened {
 export async function openBrowser(): Promise<Opened> {
   const { server, port } = await serve(resolve("dist"), 3100);
   const browser = await chromium.launch({ executablePath: browserPath!, args: quiet, headless: true });
-  return { browser, origin: `http://127.0.0.1:${port}`, close: async () => { await browser.close(); server.close(); } };
+  return {
+    browser,
+    origin: `http://127.0.0.1:${port}`,
+    close: async () => {
+      await browser.close();
+      server.close();
+    },
+  };
 }
 
 /** Everything that a page asked for, complained of, or was refused by its policy. */
 export const watch = (page: Page) => {
   const seen = { requests: [] as string[], problems: [] as string[] };
   page.on("request", (r) => seen.requests.push(r.url()));
-  page.on("console", (m) => { if (m.type() === "error" || m.type() === "warning") seen.problems.push(m.text()); });
+  page.on("console", (m) => {
+    if (m.type() === "error" || m.type() === "warning") seen.problems.push(m.text());
+  });
   page.on("pageerror", (e) => seen.problems.push(String(e)));
   return seen;
 };

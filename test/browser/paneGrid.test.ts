@@ -5,10 +5,31 @@ import { browserPath, openTryit } from "./open";
 
 /** The pane beside a grid that calculates: what it writes is there, is calculated, stays text where it is text, and can be taken back. */
 
-interface Cell { getRawValue(): unknown; getValue(): unknown; getFormula(): string; activate(): void }
-interface GridSheetApi { getSheetName(): string; getRange(a: string | number, b?: number, c?: number, d?: number): Cell }
-interface PaneSheet { write(order: object): Promise<{ did: string }>; undo(): Promise<{ did: string }> }
-declare const window: { kerfsheetGrid: { getActiveWorkbook(): { getActiveSheet(): GridSheetApi; getSheets(): { getSheetName(): string }[]; getDefinedNames(): { getName(): string }[] } }; kerfsheetSheet: PaneSheet; document: Document };
+interface Cell {
+  getRawValue(): unknown;
+  getValue(): unknown;
+  getFormula(): string;
+  activate(): void;
+}
+interface GridSheetApi {
+  getSheetName(): string;
+  getRange(a: string | number, b?: number, c?: number, d?: number): Cell;
+}
+interface PaneSheet {
+  write(order: object): Promise<{ did: string }>;
+  undo(): Promise<{ did: string }>;
+}
+declare const window: {
+  kerfsheetGrid: {
+    getActiveWorkbook(): {
+      getActiveSheet(): GridSheetApi;
+      getSheets(): { getSheetName(): string }[];
+      getDefinedNames(): { getName(): string }[];
+    };
+  };
+  kerfsheetSheet: PaneSheet;
+  document: Document;
+};
 
 describe.runIf(browserPath !== undefined)("the pane beside the grid", () => {
   let opened: Awaited<ReturnType<typeof openTryit>>;
@@ -23,10 +44,17 @@ describe.runIf(browserPath !== undefined)("the pane beside the grid", () => {
   });
   afterAll(() => opened.close());
 
-  const cell = (a1: string) => page.evaluate((at) => { const c = window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at); return { value: c.getRawValue() ?? c.getValue(), formula: c.getFormula() }; }, a1);
+  const cell = (a1: string) =>
+    page.evaluate((at) => {
+      const c = window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at);
+      return { value: c.getRawValue() ?? c.getValue(), formula: c.getFormula() };
+    }, a1);
   /** Selects as a user's click does: the page listens to the pointer on the grid. */
   const select = async (a1: string) => {
-    await page.evaluate((at) => { window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at).activate(); window.document.getElementById("grid")!.dispatchEvent(new Event("pointerup")); }, a1);
+    await page.evaluate((at) => {
+      window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at).activate();
+      window.document.getElementById("grid")!.dispatchEvent(new Event("pointerup"));
+    }, a1);
     await page.waitForTimeout(80);
   };
   const main = () => pane.locator(".main >> visible=true").first();
@@ -75,22 +103,47 @@ describe.runIf(browserPath !== undefined)("the pane beside the grid", () => {
     await main().click();
     await expect.poll(said).toMatch(/named Shop/);
     expect([(await cell("AA60")).value, (await cell("AB60")).value]).toEqual(["Units", "inch"]);
-    expect(await page.evaluate(() => window.kerfsheetGrid.getActiveWorkbook().getDefinedNames().map((n) => n.getName()).some((n) => n.startsWith("Shop")))).toBe(true);
+    expect(
+      await page.evaluate(() =>
+        window.kerfsheetGrid
+          .getActiveWorkbook()
+          .getDefinedNames()
+          .map((n) => n.getName())
+          .some((n) => n.startsWith("Shop")),
+      ),
+    ).toBe(true);
   });
 
   it("keeps each of 50 hostile texts as text", async () => {
     const sheet = /^Selected: (.+)![A-Z]+\d+/.exec((await pane.locator("#target").textContent())!)![1]!;
-    const done = await page.evaluate(([name, texts]) => window.kerfsheetSheet.write({ at: { sheet: name, row: 110, column: 26 }, cells: (texts as string[]).map((text) => [{ text }]), overwrite: false }), [sheet, hostileTexts] as const);
+    const done = await page.evaluate(
+      ([name, texts]) =>
+        window.kerfsheetSheet.write({
+          at: { sheet: name, row: 110, column: 26 },
+          cells: (texts as string[]).map((text) => [{ text }]),
+          overwrite: false,
+        }),
+      [sheet, hostileTexts] as const,
+    );
     expect(done).toEqual({ did: "written" });
     await page.waitForTimeout(300);
-    for (const [i, text] of hostileTexts.entries()) expect(await cell(`AA${111 + i}`), text).toEqual({ value: text, formula: "" });
+    for (const [i, text] of hostileTexts.entries())
+      expect(await cell(`AA${111 + i}`), text).toEqual({ value: text, formula: "" });
   });
 
   it("draws the size in the selected cell", async () => {
     await pane.locator("#tab-section").click();
     await select("AA55");
     const sheet = /^Selected: (.+)![A-Z]+\d+/.exec((await pane.locator("#target").textContent())!)![1]!;
-    await page.evaluate((name) => window.kerfsheetSheet.write({ at: { sheet: name, row: 54, column: 26 }, cells: [[{ text: "W12x50" }]], overwrite: true }), sheet);
+    await page.evaluate(
+      (name) =>
+        window.kerfsheetSheet.write({
+          at: { sheet: name, row: 54, column: 26 },
+          cells: [[{ text: "W12x50" }]],
+          overwrite: true,
+        }),
+      sheet,
+    );
     await select("AA56");
     await select("AA55");
     await pane.locator("text=Draw the selected cell: W12x50").click();
@@ -98,7 +151,15 @@ describe.runIf(browserPath !== undefined)("the pane beside the grid", () => {
   });
 
   it("says why the selected cell holds an error", async () => {
-    await page.evaluate((name) => window.kerfsheetSheet.write({ at: { sheet: name, row: 100, column: 26 }, cells: [[{ text: "roud 7" }, { formula: "=SAW.AREA(AA101)" }]], overwrite: true }), (await page.evaluate(() => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getSheetName())));
+    await page.evaluate(
+      (name) =>
+        window.kerfsheetSheet.write({
+          at: { sheet: name, row: 100, column: 26 },
+          cells: [[{ text: "roud 7" }, { formula: "=SAW.AREA(AA101)" }]],
+          overwrite: true,
+        }),
+      await page.evaluate(() => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getSheetName()),
+    );
     await page.waitForTimeout(400);
     await select("AB101");
     await expect.poll(() => pane.locator("#target").textContent()).toMatch(/AB101, #VALUE!: .*did you mean "round"/);
@@ -107,10 +168,14 @@ describe.runIf(browserPath !== undefined)("the pane beside the grid", () => {
   it("lists the cells of all sheets that use it, with the two answers that do not exist, and goes to a cell of another sheet", async () => {
     await pane.locator("#tab-workbook").click();
     await pane.locator("#panel-workbook .main").first().click();
-    await expect.poll(() => pane.locator("#panel-workbook [role=status]").first().textContent(), { timeout: 20_000 }).toMatch(/^\d+ cells use Kerfsheet, \d+ in error\.$/);
+    await expect
+      .poll(() => pane.locator("#panel-workbook [role=status]").first().textContent(), { timeout: 20_000 })
+      .toMatch(/^\d+ cells use Kerfsheet, \d+ in error\.$/);
     expect(await pane.locator("#panel-workbook .problem").textContent()).toMatch(/only the first was looked at/);
     // The saw hour value of a blade that always wins does not exist: the one answer of the demo that is an error in a formula's own cell.
-    expect(await pane.locator("#panel-workbook .list li", { hasText: "Purchase!E23" }).textContent()).not.toMatch(/is text|out of date/);
+    expect(await pane.locator("#panel-workbook .list li", { hasText: "Purchase!E23" }).textContent()).not.toMatch(
+      /is text|out of date/,
+    );
     const here = (await pane.locator("#target").textContent())!;
     const places = pane.locator("#panel-workbook .recents button");
     const other = (await places.allTextContents()).find((p) => !here.includes(p.split("!")[0]!))!;

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Page } from "playwright-core";
-import { CellError } from "../../functions/cell";
-import { demoBook } from "../../functions/book/samples/books";
+import { CellError } from "../../functions/kinds/cell";
+import { demoBook } from "../../functions/workbook/samples/books";
 import { evaluate } from "./evaluate";
 import { browserPath, openTryit } from "./open";
 
@@ -9,9 +9,29 @@ import { browserPath, openTryit } from "./open";
 
 if (browserPath === undefined) console.log("No Chromium or Chrome found: the browser tests are skipped.");
 
-interface GridCell { v?: unknown; f?: string }
-interface GridSheet { getRange(a: number | string, b?: number): { getRawValue(): unknown; getValue(): unknown; getFormula(): string; setValue(v: unknown): void; getCellData(): (GridCell & { custom?: { sentence?: string } }) | null; activate(): void } }
-declare const window: { kerfsheetGrid: { getActiveWorkbook(): { getActiveSheet(): GridSheet; getSheetByName(name: string): GridSheet | null }; undo(): Promise<boolean> } };
+interface GridCell {
+  v?: unknown;
+  f?: string;
+}
+interface GridSheet {
+  getRange(
+    a: number | string,
+    b?: number,
+  ): {
+    getRawValue(): unknown;
+    getValue(): unknown;
+    getFormula(): string;
+    setValue(v: unknown): void;
+    getCellData(): (GridCell & { custom?: { sentence?: string } }) | null;
+    activate(): void;
+  };
+}
+declare const window: {
+  kerfsheetGrid: {
+    getActiveWorkbook(): { getActiveSheet(): GridSheet; getSheetByName(name: string): GridSheet | null };
+    undo(): Promise<boolean>;
+  };
+};
 
 describe.runIf(browserPath !== undefined)("the try-it page", () => {
   let opened: Awaited<ReturnType<typeof openTryit>>;
@@ -24,10 +44,26 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
   });
   afterAll(() => opened.close());
 
-  const value = (a1: string) => page.evaluate((at) => { const cell = window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at); return cell.getRawValue() ?? cell.getValue(); }, a1); // spilled cells have no raw value
-  const sentence = (a1: string) => page.evaluate((at) => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at).getCellData()?.custom?.sentence, a1);
+  const value = (a1: string) =>
+    page.evaluate((at) => {
+      const cell = window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at);
+      return cell.getRawValue() ?? cell.getValue();
+    }, a1); // spilled cells have no raw value
+  const sentence = (a1: string) =>
+    page.evaluate(
+      (at) => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at).getCellData()?.custom?.sentence,
+      a1,
+    );
   const enter = async (a1: string, content: string | number) => {
-    await page.evaluate(([at, what]) => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at as string).setValue(typeof what === "string" && what.startsWith("=") ? { f: what } : what), [a1, content] as const);
+    await page.evaluate(
+      ([at, what]) =>
+        window.kerfsheetGrid
+          .getActiveWorkbook()
+          .getActiveSheet()
+          .getRange(at as string)
+          .setValue(typeof what === "string" && what.startsWith("=") ? { f: what } : what),
+      [a1, content] as const,
+    );
     await page.waitForTimeout(600);
   };
 
@@ -44,10 +80,11 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
     let compared = 0;
     for (const [name, cells] of evaluate(demoBook)) {
       const shown = await page.evaluate(
-        ([sheet, addresses]) => addresses.map((at) => {
-          const cell = window.kerfsheetGrid.getActiveWorkbook().getSheetByName(sheet)!.getRange(at);
-          return cell.getRawValue() ?? cell.getValue();
-        }),
+        ([sheet, addresses]) =>
+          addresses.map((at) => {
+            const cell = window.kerfsheetGrid.getActiveWorkbook().getSheetByName(sheet)!.getRange(at);
+            return cell.getRawValue() ?? cell.getValue();
+          }),
         [name, [...cells.keys()]] as const,
       );
       [...cells].forEach(([at, expected], i) => {
@@ -56,9 +93,10 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
         else if (typeof expected === "number") {
           // A spilled cell gives only what it shows: there the number is compared to its last place.
           const places = typeof got === "string" ? (got.split(".")[1] ?? "").replace(/\D/g, "").length : 12;
-          expect(Math.abs(Number(String(got).replace(/,/g, "")) - expected), `${name}!${at}`).toBeLessThanOrEqual(typeof got === "string" ? 0.5 * 10 ** -places + 1e-9 : 1e-9 * Math.max(1, Math.abs(expected)));
-        }
-        else expect(got ?? "", `${name}!${at}`).toBe(expected ?? "");
+          expect(Math.abs(Number(String(got).replace(/,/g, "")) - expected), `${name}!${at}`).toBeLessThanOrEqual(
+            typeof got === "string" ? 0.5 * 10 ** -places + 1e-9 : 1e-9 * Math.max(1, Math.abs(expected)),
+          );
+        } else expect(got ?? "", `${name}!${at}`).toBe(expected ?? "");
         compared += 1;
       });
       const errors = [...cells].filter(([, c]) => c instanceof CellError).map(([at]) => `${name}!${at}`);
@@ -83,7 +121,7 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
   });
 
   it.each([
-    ["blank", '=SAW.AREA(Z99)', /section is empty or 0/],
+    ["blank", "=SAW.AREA(Z99)", /section is empty or 0/],
     ["text for a number", '=SAW.CUTTIME("round 7","fast")', /rate is text, not a number/],
     ["a date serial", "=SAW.AREA(45720)", /date/],
     ["a bare number", "=SAW.AREA(7)", /only a number/],

@@ -48,7 +48,16 @@ describe("the server", () => {
   });
 
   it("gives nothing above its folder", async () => {
-    for (const path of ["/../secret.txt", "/%2e%2e/secret.txt", "/tryit/../../secret.txt", "/..%2fsecret.txt", "/%00", "/%zz", "/nothing"]) expect((await ask(path)).status, path).toBe(404);
+    for (const path of [
+      "/../secret.txt",
+      "/%2e%2e/secret.txt",
+      "/tryit/../../secret.txt",
+      "/..%2fsecret.txt",
+      "/%00",
+      "/%zz",
+      "/nothing",
+    ])
+      expect((await ask(path)).status, path).toBe(404);
     expect(fileFor(root, "/../secret.txt")).toBeUndefined();
   });
 

@@ -2,11 +2,12 @@
 import { existsSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { catalogue } from "../../functions/catalogue";
-import { CellError, type Cell, type Range } from "../../functions/cell";
-import { call } from "../../functions/bind";
-import { slots, type Entry } from "../../functions/entry";
-import { parseCall } from "../../functions/example";
-import { Memo } from "../../functions/memo";
+import { CellError, type Cell, type Range } from "../../functions/kinds/cell";
+import { call } from "../../functions/bind/call";
+import { type Entry } from "../../functions/bind/entry";
+import { slots } from "../../functions/bind/slots";
+import { parseCall } from "../../functions/bind/parseCall";
+import { Memo } from "../../functions/bind/memo";
 import { boot, callAll, type Reply } from "./runtime";
 
 /** The built script, driven by the runtime of @microsoft/office-js that Excel loads. */
@@ -15,12 +16,19 @@ const script = "dist/functions.js";
 const errorIn = { code: "#N/A", type: "CustomFunctionError" };
 
 /** Ranges as Excel sends them: rows of cells for "matrix", the bare value for the one scalar argument. */
-const asSent = (e: Entry, args: readonly (Range | null)[]): unknown[] => slots(e).map((s, i) => (s.role === "units" ? (args[i]?.[0]?.[0] ?? null) : (args[i] ?? null)));
+const asSent = (e: Entry, args: readonly (Range | null)[]): unknown[] =>
+  slots(e).map((s, i) => (s.role === "units" ? (args[i]?.[0]?.[0] ?? null) : (args[i] ?? null)));
 const examples = catalogue.flatMap((e) => e.examples.map((formula) => ({ e, formula, args: parseCall(formula).args })));
-const firstVarying = (e: Entry): number => slots(e).findIndex((s) => s.role === "param" && s.param.varies && s.param.kind.width === 1);
+const firstVarying = (e: Entry): number =>
+  slots(e).findIndex((s) => s.role === "param" && s.param.varies && s.param.kind.width === 1);
 
 /** What the host should have got for a cell of ours. */
-const asGot = (cell: Cell): unknown => (cell instanceof CellError ? expect.objectContaining({ code: cell.code }) : typeof cell === "number" ? expect.closeTo(cell, 9) : cell);
+const asGot = (cell: Cell): unknown =>
+  cell instanceof CellError
+    ? expect.objectContaining({ code: cell.code })
+    : typeof cell === "number"
+      ? expect.closeTo(cell, 9)
+      : cell;
 
 beforeAll(() => {
   expect(existsSync(script), "build first: dist/functions.js is missing").toBe(true);
@@ -38,7 +46,15 @@ describe("the built functions under Excel's runtime", () => {
 
   it("say in one sentence why a wrong argument is refused", async () => {
     const wrong = catalogue.filter((e) => firstVarying(e) >= 0);
-    const replies = await callAll(wrong.map((e) => ({ name: e.name, args: asSent(e, parseCall(e.examples[0]).args.map((r, i) => (i === firstVarying(e) ? [[true]] : r))) })));
+    const replies = await callAll(
+      wrong.map((e) => ({
+        name: e.name,
+        args: asSent(
+          e,
+          parseCall(e.examples[0]).args.map((r, i) => (i === firstVarying(e) ? [[true]] : r)),
+        ),
+      })),
+    );
     replies.forEach((r, i) => {
       expect(r.ok, wrong[i]!.name).toBe(false);
       expect(r.value, wrong[i]!.name).toMatch(/is TRUE or FALSE/);
@@ -47,16 +63,38 @@ describe("the built functions under Excel's runtime", () => {
 
   it("pass an error in a cell through", async () => {
     const taking = catalogue.filter((e) => firstVarying(e) >= 0);
-    const one = await callAll(taking.map((e) => ({ name: e.name, args: asSent(e, parseCall(e.examples[0]).args.map((r, i) => (i === firstVarying(e) ? ([[errorIn]] as unknown as Range) : r))) })));
+    const one = await callAll(
+      taking.map((e) => ({
+        name: e.name,
+        args: asSent(
+          e,
+          parseCall(e.examples[0]).args.map((r, i) => (i === firstVarying(e) ? ([[errorIn]] as unknown as Range) : r)),
+        ),
+      })),
+    );
     one.forEach((r: Reply, i) => expect(r.ok, taking[i]!.name).toBe(false));
     const inner = await callAll([{ name: "AREA", args: [[["round 7"], [errorIn], ["round 1"]], null] }]);
-    expect(inner[0]!.value).toEqual([[expect.closeTo(38.48451, 5)], [expect.objectContaining({ code: "#N/A" })], [expect.closeTo(0.785398, 5)]]);
+    expect(inner[0]!.value).toEqual([
+      [expect.closeTo(38.48451, 5)],
+      [expect.objectContaining({ code: "#N/A" })],
+      [expect.closeTo(0.785398, 5)],
+    ]);
   });
 
   it("take a range of a thousand rows in one call", async () => {
-    const taking = catalogue.filter((e) => firstVarying(e) >= 0 && (e.result.form !== "row" || e.result.main !== undefined));
+    const taking = catalogue.filter(
+      (e) => firstVarying(e) >= 0 && (e.result.form !== "row" || e.result.main !== undefined),
+    );
     const repeat = (r: Range): Range => Array.from({ length: 1000 }, () => r[0]!);
-    const replies = await callAll(taking.map((e) => ({ name: e.name, args: asSent(e, parseCall(e.examples[0]).args.map((r, i) => (i === firstVarying(e) && r !== null ? repeat(r) : r))) })));
+    const replies = await callAll(
+      taking.map((e) => ({
+        name: e.name,
+        args: asSent(
+          e,
+          parseCall(e.examples[0]).args.map((r, i) => (i === firstVarying(e) && r !== null ? repeat(r) : r)),
+        ),
+      })),
+    );
     replies.forEach((r, i) => {
       const rows = r.value as unknown[][];
       expect(rows.length, taking[i]!.name).toBe(1000);

@@ -25,7 +25,15 @@ const bridge = {
     if (message.type !== 1) return;
     const { body } = message.message;
     sent.push(typeof body === "string" ? body : JSON.stringify(body));
-    queueMicrotask(() => bridge.onMessageFromHost(JSON.stringify({ id: message.id, type: 2, message: { statusCode: 200, headers: {}, body: JSON.stringify({ Results: [], ProcessedResults: [] }) } })));
+    queueMicrotask(() =>
+      bridge.onMessageFromHost(
+        JSON.stringify({
+          id: message.id,
+          type: 2,
+          message: { statusCode: 200, headers: {}, body: JSON.stringify({ Results: [], ProcessedResults: [] }) },
+        }),
+      ),
+    );
   },
 } as Bridge;
 
@@ -42,21 +50,33 @@ export function boot(script: string): void {
 type Wire = readonly [id: number, ok: boolean, value: unknown, code?: unknown];
 
 const wires = (body: string): Wire[] => {
-  const { Actions = [] } = JSON.parse(body) as { Actions?: { Name?: string; ArgumentInfo?: { Arguments?: [Wire[]] } }[] };
-  return Actions.filter((a) => a.Name === "SetInvocationArrayResults").flatMap((a) => a.ArgumentInfo?.Arguments?.[0] ?? []);
+  const { Actions = [] } = JSON.parse(body) as {
+    Actions?: { Name?: string; ArgumentInfo?: { Arguments?: [Wire[]] } }[];
+  };
+  return Actions.filter((a) => a.Name === "SetInvocationArrayResults").flatMap(
+    (a) => a.ArgumentInfo?.Arguments?.[0] ?? [],
+  );
 };
 
 let last = 0;
 
 /** Sends all calls in one batch, as Excel does, and gives their replies in order. */
-export async function callAll(calls: readonly { readonly name: string; readonly args: readonly unknown[] }[]): Promise<Reply[]> {
+export async function callAll(
+  calls: readonly { readonly name: string; readonly args: readonly unknown[] }[],
+): Promise<Reply[]> {
   const ids = calls.map(() => (last += 1));
-  const entries = calls.map(({ name, args }, i) => ({ messageCategory: 1, messageType: 1000, targetId: "", message: [ids[i], name, args, "Sheet1!A1", errorsAllowed] }));
+  const entries = calls.map(({ name, args }, i) => ({
+    messageCategory: 1,
+    messageType: 1000,
+    targetId: "",
+    message: [ids[i], name, args, "Sheet1!A1", errorsAllowed],
+  }));
   bridge.onMessageFromHost(JSON.stringify({ type: 3, message: { entries } }));
   for (let wait = 0; wait < 2000; wait += 1) {
     await new Promise((r) => setTimeout(r, 10));
     const got = new Map(sent.flatMap(wires).map((w) => [w[0], w]));
-    if (ids.every((id) => got.has(id))) return ids.map((id) => ({ ok: got.get(id)![1], value: got.get(id)![2], wire: got.get(id)! }));
+    if (ids.every((id) => got.has(id)))
+      return ids.map((id) => ({ ok: got.get(id)![1], value: got.get(id)![2], wire: got.get(id)! }));
   }
   throw new Error("no reply from the runtime");
 }

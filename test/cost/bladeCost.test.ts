@@ -10,11 +10,25 @@ describe("cost per area", () => {
   });
 
   it("falls as the life rises", () => {
-    const accepted = law(fc.record({ blade: blades, longer: spread(1.01, 100), w: spread(0.1, 500), change: spread(0.1, 60) }), 11, ({ blade, longer, w, change }) => bladeCost({ blade: { ...blade, life: blade.life * longer }, sawHourValue: w, change }) < bladeCost({ blade, sawHourValue: w, change }));
+    const accepted = law(
+      fc.record({ blade: blades, longer: spread(1.01, 100), w: spread(0.1, 500), change: spread(0.1, 60) }),
+      11,
+      ({ blade, longer, w, change }) =>
+        bladeCost({ blade: { ...blade, life: blade.life * longer }, sawHourValue: w, change }) <
+        bladeCost({ blade, sawHourValue: w, change }),
+    );
     expect(accepted).toBe(1);
   });
 
   it("in another currency is the same number of it", () => {
-    law(fc.record({ blade: blades, k: spread(1e-3, 1e3), w: spread(0.1, 500) }), 12, ({ blade, k, w }) => relative(k * bladeCost({ blade, sawHourValue: w, change: 10 }), bladeCost({ blade: { ...blade, price: k * blade.price }, sawHourValue: k * w, change: 10 })) < 1e-12);
+    law(
+      fc.record({ blade: blades, k: spread(1e-3, 1e3), w: spread(0.1, 500) }),
+      12,
+      ({ blade, k, w }) =>
+        relative(
+          k * bladeCost({ blade, sawHourValue: w, change: 10 }),
+          bladeCost({ blade: { ...blade, price: k * blade.price }, sawHourValue: k * w, change: 10 }),
+        ) < 1e-12,
+    );
   });
 });

@@ -7,7 +7,8 @@ import { breakEven } from "../../src/cost/breakEven";
 import { bladeA, bladeB, law, pairs, refused, relative, spread } from "./fixture";
 
 const at60 = breakEven({ current: bladeA, offer: bladeB, sawHourValue: 60, change: 10 });
-const priceAt = (sawHourValue: number): unknown => breakEven({ current: bladeA, offer: bladeB, sawHourValue, change: 10 }).price;
+const priceAt = (sawHourValue: number): unknown =>
+  breakEven({ current: bladeA, offer: bladeB, sawHourValue, change: 10 }).price;
 
 describe("break-even: own check values (no publication): A 120, 30000 cm², 40 cm²/min; B 260, 50000, 55; change 10 min; 60 an hour", () => {
   it.each([
@@ -24,10 +25,12 @@ describe("break-even: own check values (no publication): A 120, 30000 cm², 40 c
   });
 
   it("the least rate 34.0909 and the least life 9204.545 are where no life, no rate is enough", () => {
-    const life = (rate: number) => breakEven({ current: bladeA, offer: { ...bladeB, rate }, sawHourValue: 60, change: 10 }).life;
+    const life = (rate: number) =>
+      breakEven({ current: bladeA, offer: { ...bladeB, rate }, sawHourValue: 60, change: 10 }).life;
     expect(refused(() => life(34.09)).problem).toMatch(/no life is long enough/);
     expect(life(34.1)).toBeGreaterThan(1e7);
-    const rate = (l: number) => breakEven({ current: bladeA, offer: { ...bladeB, life: l }, sawHourValue: 60, change: 10 }).rate;
+    const rate = (l: number) =>
+      breakEven({ current: bladeA, offer: { ...bladeB, life: l }, sawHourValue: 60, change: 10 }).rate;
     expect(refused(() => rate(9204.5)).problem).toMatch(/no rate is fast enough/);
     expect(rate(9204.6)).toBeGreaterThan(1e4);
   });
@@ -35,25 +38,48 @@ describe("break-even: own check values (no publication): A 120, 30000 cm², 40 c
   it("what a saw hour is worth decides: 200 when idle hours are free, 547.58 at 60, 831.12 at what the waiting work earns", () => {
     expect(priceAt(0)).toBeCloseTo(200, 6);
     // Work sold at 0.06 per cm² with 0.01 of other cost earns this much per saw hour cutting with A, and with B:
-    const earns = ({ price, life, rate }: Blade) => (0.06 - 0.01 - price / life) / bladeHours({ blade: { life, rate }, change: 10 });
+    const earns = ({ price, life, rate }: Blade) =>
+      (0.06 - 0.01 - price / life) / bladeHours({ blade: { life, rate }, change: 10 });
     expect(earns(bladeA)).toBeCloseTo(108.9473684, 6);
     expect(earns(bladeB)).toBeCloseTo(146.231454, 6);
     expect(priceAt(earns(bladeA))).toBeCloseTo(831.1244019, 6);
   });
 
   it("C, B at rate 25, would have to cost -543.33: it loses even as a gift", () => {
-    const { price, verdict } = breakEven({ current: bladeA, offer: { ...bladeB, rate: 25 }, sawHourValue: 60, change: 10 });
-    expect(refused(() => price)).toEqual({ reason: "none", parameter: "", problem: "never: the offer loses even as a gift" });
+    const { price, verdict } = breakEven({
+      current: bladeA,
+      offer: { ...bladeB, rate: 25 },
+      sawHourValue: 60,
+      change: 10,
+    });
+    expect(refused(() => price)).toEqual({
+      reason: "none",
+      parameter: "",
+      problem: "never: the offer loses even as a gift",
+    });
     expect(verdict).toBe("The current blade wins at every saw hour value.");
   });
 
   it("the cell solved for may be open; what needs it is refused by its name", () => {
     const open = breakEven({ current: bladeA, offer: { ...bladeB, price: undefined }, sawHourValue: 60, change: 10 });
     expect(open.price).toBe(at60.price);
-    for (const which of ["life", "rate", "sawHourValue", "saving", "verdict"] as const) expect(refused(() => open[which]).parameter).toBe("offer price");
-    expect(breakEven({ current: bladeA, offer: { ...bladeB, life: undefined }, sawHourValue: 60, change: 10 }).life).toBe(at60.life);
-    expect(refused(() => breakEven({ current: bladeA, offer: { ...bladeB, life: undefined }, sawHourValue: 60, change: 10 }).saving).parameter).toBe("offer life");
-    expect(refused(() => breakEven({ current: bladeA, offer: { ...bladeB, rate: undefined }, sawHourValue: 60, change: 10 }).verdict).parameter).toBe("offer rate");
+    for (const which of ["life", "rate", "sawHourValue", "saving", "verdict"] as const)
+      expect(refused(() => open[which]).parameter).toBe("offer price");
+    expect(
+      breakEven({ current: bladeA, offer: { ...bladeB, life: undefined }, sawHourValue: 60, change: 10 }).life,
+    ).toBe(at60.life);
+    expect(
+      refused(
+        () =>
+          breakEven({ current: bladeA, offer: { ...bladeB, life: undefined }, sawHourValue: 60, change: 10 }).saving,
+      ).parameter,
+    ).toBe("offer life");
+    expect(
+      refused(
+        () =>
+          breakEven({ current: bladeA, offer: { ...bladeB, rate: undefined }, sawHourValue: 60, change: 10 }).verdict,
+      ).parameter,
+    ).toBe("offer rate");
   });
 });
 
@@ -66,7 +92,11 @@ describe("break-even, put back", () => {
       const value = breakEven({ current, offer, sawHourValue: w, change })[which];
       if (typeof value !== "number") return undefined;
       const cost = costOf(current, w, change);
-      const part = { price: value / offer.life, life: (offer.price + (w * change) / 60) / value, rate: w / (60 * value) }[which];
+      const part = {
+        price: value / offer.life,
+        life: (offer.price + (w * change) / 60) / value,
+        rate: w / (60 * value),
+      }[which];
       // A part under a thousandth of the cost is a difference of nearly equal numbers.
       if (part < cost / 1000) return undefined;
       return relative(cost, costOf({ ...offer, [which]: value }, w, change)) < 1e-12;
@@ -78,11 +108,16 @@ describe("break-even, put back", () => {
     const accepted = law(draws, 32, ({ pair: { current, offer }, change }) => {
       const { sawHourValue: value, verdict } = breakEven({ current, offer, sawHourValue: 60, change });
       if (typeof value !== "number") return undefined;
-      const [wear, hours] = [offer.price / offer.life / (current.price / current.life) - 1, bladeHours({ blade: offer, change }) / bladeHours({ blade: current, change }) - 1];
+      const [wear, hours] = [
+        offer.price / offer.life / (current.price / current.life) - 1,
+        bladeHours({ blade: offer, change }) / bladeHours({ blade: current, change }) - 1,
+      ];
       if (Math.min(Math.abs(wear), Math.abs(hours)) < 1e-3) return undefined;
       const wins = costOf(offer, value * 1.5, change) < costOf(current, value * 1.5, change);
       const said = (verdict as { readonly template: string }).template.startsWith("The offer wins");
-      return value > 0 && wins === said && relative(costOf(current, value, change), costOf(offer, value, change)) < 1e-12;
+      return (
+        value > 0 && wins === said && relative(costOf(current, value, change), costOf(offer, value, change)) < 1e-12
+      );
     });
     expect(accepted).toBeGreaterThan(0.3);
   });

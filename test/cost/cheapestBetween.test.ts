@@ -24,7 +24,10 @@ describe("the saw hour values between which a blade is the cheapest", () => {
   });
 
   it("cover every value, and at each the blade that holds it costs no more than any other", () => {
-    const offers = fc.array(fc.record({ blade: blades, change: spread(0.1, 60) }).map(({ blade, change }) => ({ ...blade, change })), { minLength: 2, maxLength: 6 });
+    const offers = fc.array(
+      fc.record({ blade: blades, change: spread(0.1, 60) }).map(({ blade, change }) => ({ ...blade, change })),
+      { minLength: 2, maxLength: 6 },
+    );
     const accepted = law(fc.record({ all: offers, w: spread(0.01, 1000) }), 61, ({ all, w }) => {
       const holders = all.filter((blade) => {
         const range = cheapestBetween({ blade, all });

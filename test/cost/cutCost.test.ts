@@ -7,10 +7,23 @@ import { law, refused, relative, shape, shopOf, spread } from "./fixture";
 /** 80 cm²: a flat of 100 × 80 mm. */
 const flat = shape("flat 100x80 mm");
 const known = { section: flat, rate: 4000, hourlyCost: 63, price: 180, life: 40000 * 100 };
-const sum = ({ cost, ...parts }: ReturnType<typeof cutCost>): number => Object.values(parts).reduce((s, p) => s + p, 0) - cost;
+const sum = ({ cost, ...parts }: ReturnType<typeof cutCost>): number =>
+  Object.values(parts).reduce((s, p) => s + p, 0) - cost;
 
 describe("cost of a cut: own check values, exact (no publication): 80 cm² at 40 cm²/min, 63 an hour, blade 180 for 40000 cm²", () => {
-  const cost = cutCost({ ...known, shop: shopOf({ handlingMinutes: 0.7, changeMinutes: 12, kerf: 1.6, density: 7.85e-6, materialPrice: 1.2, scrapPrice: 0.25, breakInArea: 3000 * 100, breakInFeedShare: 0.5 }) });
+  const cost = cutCost({
+    ...known,
+    shop: shopOf({
+      handlingMinutes: 0.7,
+      changeMinutes: 12,
+      kerf: 1.6,
+      density: 7.85e-6,
+      materialPrice: 1.2,
+      scrapPrice: 0.25,
+      breakInArea: 3000 * 100,
+      breakInFeedShare: 0.5,
+    }),
+  });
 
   it("2 min of cutting and 0.7 min beside it: 2.1 and 0.735", () => {
     expect(cost.cutting).toBeCloseTo(2.1, 12);
@@ -32,7 +45,13 @@ describe("cost of a cut: own check values, exact (no publication): 80 cm² at 40
   });
 
   it("P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7 (companion read): 10 min change, 240 min life, 2 min cut: 0.083 min", () => {
-    const { bladeChange } = cutCost({ ...known, rate: 4000, life: 240 * 4000, hourlyCost: 60, shop: shopOf({ changeMinutes: 10 }) });
+    const { bladeChange } = cutCost({
+      ...known,
+      rate: 4000,
+      life: 240 * 4000,
+      hourlyCost: 60,
+      shop: shopOf({ changeMinutes: 10 }),
+    });
     expect(bladeChange).toBeCloseTo(0.08333333333333333, 9);
   });
 
@@ -55,24 +74,76 @@ describe("every part that the shop does not name", () => {
 
 describe("refusals", () => {
   it("a material price without a density, a break-in area above the life", () => {
-    expect(refused(() => cutCost({ ...known, shop: shopOf({ materialPrice: 1 }) }))).toMatchObject({ reason: "invalid", parameter: "settings" });
-    expect(refused(() => cutCost({ ...known, shop: shopOf({ breakInArea: 5e6 }) }))).toMatchObject({ reason: "invalid", parameter: "life" });
+    expect(refused(() => cutCost({ ...known, shop: shopOf({ materialPrice: 1 }) }))).toMatchObject({
+      reason: "invalid",
+      parameter: "settings",
+    });
+    expect(refused(() => cutCost({ ...known, shop: shopOf({ breakInArea: 5e6 }) }))).toMatchObject({
+      reason: "invalid",
+      parameter: "life",
+    });
   });
 
   it("a greatest feed holds the cutting back: 80 mm of height at 20 mm/min are 4 min", () => {
-    expect(cutCost({ ...known, shop: shopOf({ greatestFeed: 20 }) }).cutting).toBeCloseTo((63 / 60) * Math.max(flat.profile().height / 20, 2), 9);
+    expect(cutCost({ ...known, shop: shopOf({ greatestFeed: 20 }) }).cutting).toBeCloseTo(
+      (63 / 60) * Math.max(flat.profile().height / 20, 2),
+      9,
+    );
   });
 });
 
 describe("laws", () => {
-  const draws = fc.record({ rate: spread(100, 1e5), hourlyCost: spread(1, 500), price: spread(10, 5000), life: spread(1e5, 1e8), change: spread(0.1, 60), handling: spread(0.1, 30), breakIn: spread(1e-3, 1), material: spread(0.1, 50), scrap: fc.double({ min: 0, max: 1, noNaN: true }), k: spread(1e-3, 1e3) });
-  const cost = (d: { rate: number; hourlyCost: number; price: number; life: number; change: number; handling: number; breakIn: number; material: number; scrap: number }, k = 1, longer = 1) =>
-    cutCost({ section: flat, rate: d.rate, hourlyCost: k * d.hourlyCost, price: k * d.price, life: d.life * longer, shop: shopOf({ changeMinutes: d.change, handlingMinutes: d.handling, breakInArea: d.breakIn * d.life, density: 7.85e-6, materialPrice: k * d.material, scrapPrice: k * d.material * d.scrap }) });
+  const draws = fc.record({
+    rate: spread(100, 1e5),
+    hourlyCost: spread(1, 500),
+    price: spread(10, 5000),
+    life: spread(1e5, 1e8),
+    change: spread(0.1, 60),
+    handling: spread(0.1, 30),
+    breakIn: spread(1e-3, 1),
+    material: spread(0.1, 50),
+    scrap: fc.double({ min: 0, max: 1, noNaN: true }),
+    k: spread(1e-3, 1e3),
+  });
+  const cost = (
+    d: {
+      rate: number;
+      hourlyCost: number;
+      price: number;
+      life: number;
+      change: number;
+      handling: number;
+      breakIn: number;
+      material: number;
+      scrap: number;
+    },
+    k = 1,
+    longer = 1,
+  ) =>
+    cutCost({
+      section: flat,
+      rate: d.rate,
+      hourlyCost: k * d.hourlyCost,
+      price: k * d.price,
+      life: d.life * longer,
+      shop: shopOf({
+        changeMinutes: d.change,
+        handlingMinutes: d.handling,
+        breakInArea: d.breakIn * d.life,
+        density: 7.85e-6,
+        materialPrice: k * d.material,
+        scrapPrice: k * d.material * d.scrap,
+      }),
+    });
 
   it("the parts sum to the cost to 1e-12; the cost falls as the life rises; another currency is the same number of it", () => {
     const accepted = law(draws, 81, (d) => {
       const one = cost(d);
-      return Math.abs(sum(one)) <= 1e-12 * one.cost && cost(d, 1, 1.5).cost < one.cost && relative(cost(d, d.k).cost, d.k * one.cost) < 1e-12;
+      return (
+        Math.abs(sum(one)) <= 1e-12 * one.cost &&
+        cost(d, 1, 1.5).cost < one.cost &&
+        relative(cost(d, d.k).cost, d.k * one.cost) < 1e-12
+      );
     });
     expect(accepted).toBe(1);
   });

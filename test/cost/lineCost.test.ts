@@ -39,26 +39,66 @@ describe("a worked line with every part", () => {
   });
 
   it("P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.8 (companion read, prints 1.67): 360 min cut, 20 min change, 4320 min life", () => {
-    const change = lineCost({ ...work, cycles: 1, cutMinutes: 360, handlingMinutes: 0, loads: 0, setupMinutes: 0, area: 360, life: 4320, changeMinutes: 20 }).minutes - 360;
+    const change =
+      lineCost({
+        ...work,
+        cycles: 1,
+        cutMinutes: 360,
+        handlingMinutes: 0,
+        loads: 0,
+        setupMinutes: 0,
+        area: 360,
+        life: 4320,
+        changeMinutes: 20,
+      }).minutes - 360;
     expect(change).toBeCloseTo(1.6666666666666667, 9);
   });
 
   it("a life of 4 m² with 0.3 m² at half the feed runs at 0.93023 of the rate: own check value", () => {
     // One whole blade: 40000 cm² at 40 cm²/min are 1000 min; break-in loses 3000/40·(1/0.5 − 1) = 75.
-    const blade = lineCost({ ...work, cycles: 1, cutMinutes: 1000, handlingMinutes: 0, loads: 0, setupMinutes: 0, area: work.life, changeMinutes: 0, breakInMinutes: 75 });
+    const blade = lineCost({
+      ...work,
+      cycles: 1,
+      cutMinutes: 1000,
+      handlingMinutes: 0,
+      loads: 0,
+      setupMinutes: 0,
+      area: work.life,
+      changeMinutes: 0,
+      breakInMinutes: 75,
+    });
     expect(1000 / blade.minutes).toBeCloseTo(0.93023255814, 9);
   });
 });
 
 describe("laws", () => {
   it("the parts sum to the cost; another currency is the same number of it; half the availability doubles time and set-up", () => {
-    const draws = fc.record({ area: spread(1e3, 1e9), life: spread(1e5, 1e8), price: spread(10, 5000), hourlyCost: spread(1, 500), cutMinutes: spread(0.05, 500), cycles: fc.integer({ min: 1, max: 10000 }), k: spread(1e-3, 1e3) });
+    const draws = fc.record({
+      area: spread(1e3, 1e9),
+      life: spread(1e5, 1e8),
+      price: spread(10, 5000),
+      hourlyCost: spread(1, 500),
+      cutMinutes: spread(0.05, 500),
+      cycles: fc.integer({ min: 1, max: 10000 }),
+      k: spread(1e-3, 1e3),
+    });
     const accepted = law(draws, 91, ({ k, ...own }) => {
       const one = lineCost({ ...work, ...own });
-      const other = lineCost({ ...work, ...own, price: k * own.price, hourlyCost: k * own.hourlyCost, materialValue: k * work.materialValue });
+      const other = lineCost({
+        ...work,
+        ...own,
+        price: k * own.price,
+        hourlyCost: k * own.hourlyCost,
+        materialValue: k * work.materialValue,
+      });
       const half = lineCost({ ...work, ...own, availability: 0.5 });
       const sum = one.time + one.blade + one.kerf + one.ends + one.setUp;
-      return relative(sum, one.cost) < 1e-12 && relative(other.cost, k * one.cost) < 1e-12 && relative(half.time + half.setUp, 2 * (one.time + one.setUp)) < 1e-12 && half.minutes === one.minutes;
+      return (
+        relative(sum, one.cost) < 1e-12 &&
+        relative(other.cost, k * one.cost) < 1e-12 &&
+        relative(half.time + half.setUp, 2 * (one.time + one.setUp)) < 1e-12 &&
+        half.minutes === one.minutes
+      );
     });
     expect(accepted).toBe(1);
   });

@@ -7,8 +7,32 @@ import type { Shop } from "../../src/shop/shop";
 import { bars } from "../../src/yield/bars";
 import { law, refused, relative, shape, shopOf, spread, steel } from "./fixture";
 
-const shop = shopOf({ hourlyCost: 63, setupMinutes: 15, loadMinutes: 6, handlingMinutes: 0.7, changeMinutes: 12, prices: { "bi-metal": 180, carbide: 420 }, lives: { "bi-metal": 4e6, carbide: 9e6 }, materialPrice: 1.2, scrapPrice: 0.25, trim: 10, grip: 60, stockLength: 6000, kerf: 1.6, breakInArea: 3e5 });
-const line = (own: Partial<QuoteWork> = {}, block: Partial<Shop> = {}) => quoteLine({ section: shape("round 100 mm"), material: steel, length: 100, quantity: 120, blade: "bi-metal", ...own, shop: { ...shop, ...block } });
+const shop = shopOf({
+  hourlyCost: 63,
+  setupMinutes: 15,
+  loadMinutes: 6,
+  handlingMinutes: 0.7,
+  changeMinutes: 12,
+  prices: { "bi-metal": 180, carbide: 420 },
+  lives: { "bi-metal": 4e6, carbide: 9e6 },
+  materialPrice: 1.2,
+  scrapPrice: 0.25,
+  trim: 10,
+  grip: 60,
+  stockLength: 6000,
+  kerf: 1.6,
+  breakInArea: 3e5,
+});
+const line = (own: Partial<QuoteWork> = {}, block: Partial<Shop> = {}) =>
+  quoteLine({
+    section: shape("round 100 mm"),
+    material: steel,
+    length: 100,
+    quantity: 120,
+    blade: "bi-metal",
+    ...own,
+    shop: { ...shop, ...block },
+  });
 
 describe("a quoted line", () => {
   it("120 pieces of 100 mm from 6 m bars: 3 bars of 58, own check values", () => {
@@ -63,9 +87,18 @@ describe("a quoted line", () => {
   });
 
   it("what the shop block does not give is refused by name, never 0", () => {
-    expect(refused(() => line({}, { hourlyCost: undefined }))).toMatchObject({ reason: "invalid", parameter: "settings" });
-    expect(refused(() => line({}, { stockLength: undefined }))).toMatchObject({ reason: "invalid", parameter: "settings" });
-    expect(refused(() => line({}, { prices: { "bi-metal": undefined, carbide: 1 } }))).toMatchObject({ reason: "invalid", parameter: "settings" });
+    expect(refused(() => line({}, { hourlyCost: undefined }))).toMatchObject({
+      reason: "invalid",
+      parameter: "settings",
+    });
+    expect(refused(() => line({}, { stockLength: undefined }))).toMatchObject({
+      reason: "invalid",
+      parameter: "settings",
+    });
+    expect(refused(() => line({}, { prices: { "bi-metal": undefined, carbide: 1 } }))).toMatchObject({
+      reason: "invalid",
+      parameter: "settings",
+    });
     expect(refused(() => line({}, { breakInArea: 5e6 }))).toMatchObject({ reason: "invalid", parameter: "settings" });
     expect(refused(() => line({ length: 7000 }))).toMatchObject({ reason: "invalid", parameter: "piece" });
   });
@@ -73,24 +106,66 @@ describe("a quoted line", () => {
 
 describe("a quoted line equals its parts computed singly", () => {
   it("cutCost of a cut at predictCut's rate, times the cuts, with bars, set-up and ends by hand", () => {
-    const draws = fc.record({ size: spread(20, 300), length: spread(30, 2500), quantity: fc.integer({ min: 1, max: 800 }), carbide: fc.boolean(), hourlyCost: spread(10, 300), k: spread(1e-2, 1e2) });
-    const accepted = law(draws, 131, ({ size, length, quantity, carbide, hourlyCost, k }) => {
-      const section = shape(`square ${Math.round(size)} mm`);
-      const blade = carbide && size > 60 ? "carbide" : "bi-metal";
-      const own = { ...shop, hourlyCost };
-      const quoted = quoteLine({ section, material: steel, length, quantity, blade, shop: own });
-      const { rate } = predictCut({ section, material: steel, blade, shop: own, pitch: undefined });
-      const one = cutCost({ section, rate, hourlyCost, price: own.prices[blade]!, life: own.lives[blade]!, shop: { ...own, density: steel.density } });
-      const pulled = bars({ stock: 6000, piece: length, kerf: 1.6, trim: 10, grip: 60, quantity });
-      const cycles = quantity + pulled.bars;
-      const timeOfCut = one.cutting + one.handling + one.bladeChange + one["break-in"];
-      const time = cycles * timeOfCut + (hourlyCost / 60) * 6 * pulled.bars;
-      const ends = (pulled.bars * 6000 - quantity * (length + 1.6)) * section.area * steel.density * (1.2 - 0.25);
-      const { parts } = quoted;
-      const same = [[parts.time, time], [parts.blade, cycles * one.bladeWear], [parts.kerf, quantity * one.kerf], [parts.setUp, (hourlyCost / 60) * 15]].every(([a, b]) => relative(a!, b!) < 1e-12);
-      const other = quoteLine({ section, material: steel, length, quantity, blade, shop: { ...own, hourlyCost: k * hourlyCost, prices: { "bi-metal": k * 180, carbide: k * 420 }, materialPrice: k * 1.2, scrapPrice: k * 0.25 } });
-      return same && relative(parts.ends, ends) < 1e-9 && relative(other.price, k * quoted.price) < 1e-12 && other.parts.minutes === parts.minutes;
-    }, 120);
+    const draws = fc.record({
+      size: spread(20, 300),
+      length: spread(30, 2500),
+      quantity: fc.integer({ min: 1, max: 800 }),
+      carbide: fc.boolean(),
+      hourlyCost: spread(10, 300),
+      k: spread(1e-2, 1e2),
+    });
+    const accepted = law(
+      draws,
+      131,
+      ({ size, length, quantity, carbide, hourlyCost, k }) => {
+        const section = shape(`square ${Math.round(size)} mm`);
+        const blade = carbide && size > 60 ? "carbide" : "bi-metal";
+        const own = { ...shop, hourlyCost };
+        const quoted = quoteLine({ section, material: steel, length, quantity, blade, shop: own });
+        const { rate } = predictCut({ section, material: steel, blade, shop: own, pitch: undefined });
+        const one = cutCost({
+          section,
+          rate,
+          hourlyCost,
+          price: own.prices[blade]!,
+          life: own.lives[blade]!,
+          shop: { ...own, density: steel.density },
+        });
+        const pulled = bars({ stock: 6000, piece: length, kerf: 1.6, trim: 10, grip: 60, quantity });
+        const cycles = quantity + pulled.bars;
+        const timeOfCut = one.cutting + one.handling + one.bladeChange + one["break-in"];
+        const time = cycles * timeOfCut + (hourlyCost / 60) * 6 * pulled.bars;
+        const ends = (pulled.bars * 6000 - quantity * (length + 1.6)) * section.area * steel.density * (1.2 - 0.25);
+        const { parts } = quoted;
+        const same = [
+          [parts.time, time],
+          [parts.blade, cycles * one.bladeWear],
+          [parts.kerf, quantity * one.kerf],
+          [parts.setUp, (hourlyCost / 60) * 15],
+        ].every(([a, b]) => relative(a!, b!) < 1e-12);
+        const other = quoteLine({
+          section,
+          material: steel,
+          length,
+          quantity,
+          blade,
+          shop: {
+            ...own,
+            hourlyCost: k * hourlyCost,
+            prices: { "bi-metal": k * 180, carbide: k * 420 },
+            materialPrice: k * 1.2,
+            scrapPrice: k * 0.25,
+          },
+        });
+        return (
+          same &&
+          relative(parts.ends, ends) < 1e-9 &&
+          relative(other.price, k * quoted.price) < 1e-12 &&
+          other.parts.minutes === parts.minutes
+        );
+      },
+      120,
+    );
     expect(accepted).toBe(1);
   });
 });

@@ -4,10 +4,18 @@ import type { OfferedBlade } from "../../src/cost/offeredBlade";
 import { rankOffers } from "../../src/cost/rankOffers";
 import { bladeA, bladeB, blades, law, refused, relative, spread } from "./fixture";
 
-const offered = (name: string, blade: typeof bladeA, own: Partial<OfferedBlade> = {}): OfferedBlade => ({ name, ...blade, change: 10, rebate: 0, rebateFrom: 1, ...own });
+const offered = (name: string, blade: typeof bladeA, own: Partial<OfferedBlade> = {}): OfferedBlade => ({
+  name,
+  ...blade,
+  change: 10,
+  rebate: 0,
+  rebateFrom: 1,
+  ...own,
+});
 const a = offered("A", bladeA);
 const b = offered("B", bladeB);
-const rank = (offers: readonly OfferedBlade[], sawHourValue = 60, areaPerMonth: number | undefined = 20000) => rankOffers({ offers, sawHourValue, areaPerMonth });
+const rank = (offers: readonly OfferedBlade[], sawHourValue = 60, areaPerMonth: number | undefined = 20000) =>
+  rankOffers({ offers, sawHourValue, areaPerMonth });
 
 describe("offers: own check values (no publication), as for the break-even of A and B", () => {
   const [first, second] = rank([a, b]);
@@ -18,13 +26,22 @@ describe("offers: own check values (no publication), as for the break-even of A 
     expect(first!.costPerMonth).toBeCloseTo(2 * 235.8181818, 6);
     expect(10000 * first!.saving).toBeCloseTo(293.3333333 - 235.8181818, 6);
     expect(first!.breakEvenPrice).toBeCloseTo(547.5757576, 6);
-    expect(first!.bestFrom).toEqual({ template: "{value}", facts: { value: { number: expect.closeTo(10.35745423, 6), quantity: "moneyPerHour" } } });
+    expect(first!.bestFrom).toEqual({
+      template: "{value}",
+      facts: { value: { number: expect.closeTo(10.35745423, 6), quantity: "moneyPerHour" } },
+    });
     expect(first!.bestTo).toBe("no limit");
     expect(second!.bestTo).toEqual(first!.bestFrom);
   });
 
   it("the winner may fall to a life of 24212 or a rate of 41.78 before the second is as cheap", () => {
-    expect(first!.mayFall).toEqual({ template: "stays first down to life {life}, or rate {rate}", facts: { life: { number: expect.closeTo(24211.95652, 4), quantity: "ownArea" }, rate: { number: expect.closeTo(41.78272981, 6), quantity: "ownArea" } } });
+    expect(first!.mayFall).toEqual({
+      template: "stays first down to life {life}, or rate {rate}",
+      facts: {
+        life: { number: expect.closeTo(24211.95652, 4), quantity: "ownArea" },
+        rate: { number: expect.closeTo(41.78272981, 6), quantity: "ownArea" },
+      },
+    });
     expect(second!.mayFall).toBe("");
   });
 
@@ -43,31 +60,53 @@ describe("offers", () => {
   });
 
   it("count their own change minutes", () => {
-    expect(10000 * rank([offered("B", bladeB, { change: 0 })])[0]!.costPerArea).toBeCloseTo(10000 * (60 / 3300 + 260 / 50000), 9);
+    expect(10000 * rank([offered("B", bladeB, { change: 0 })])[0]!.costPerArea).toBeCloseTo(
+      10000 * (60 / 3300 + 260 / 50000),
+      9,
+    );
   });
 
   it("of equal cost share a rank; one that is beaten everywhere is never the cheapest; a lone one has none to fall behind", () => {
-    expect(rank([a, { ...a, name: "A2" }, b]).map((r) => [r.name, r.rank])).toEqual([["B", 1], ["A", 2], ["A2", 2]]);
+    expect(rank([a, { ...a, name: "A2" }, b]).map((r) => [r.name, r.rank])).toEqual([
+      ["B", 1],
+      ["A", 2],
+      ["A2", 2],
+    ]);
     const worse = rank([a, offered("worse", { price: 130, life: 30000, rate: 39 })])[1]!;
     expect([worse.bestFrom, worse.bestTo]).toEqual(["never the cheapest", "never the cheapest"]);
     expect(rank([a])[0]!.mayFall).toBe("");
   });
 
   it("have no cost per month without an area, no break-even price where they lose even as a gift, no rate to fall to with idle hours", () => {
-    expect(refused(() => rankOffers({ offers: [a], sawHourValue: 60, areaPerMonth: undefined })[0]!.costPerMonth)).toEqual({ reason: "none", parameter: "areaPerMonth", problem: "{parameter} is not given" });
-    expect(refused(() => rank([a, offered("C", { ...bladeB, rate: 25 })])[1]!.breakEvenPrice).problem).toMatch(/even as a gift/);
+    expect(
+      refused(() => rankOffers({ offers: [a], sawHourValue: 60, areaPerMonth: undefined })[0]!.costPerMonth),
+    ).toEqual({ reason: "none", parameter: "areaPerMonth", problem: "{parameter} is not given" });
+    expect(refused(() => rank([a, offered("C", { ...bladeB, rate: 25 })])[1]!.breakEvenPrice).problem).toMatch(
+      /even as a gift/,
+    );
     expect(rank([a, b], 0)[0]!.mayFall).toMatchObject({ template: "stays first down to life {life}" });
   });
 
   it("rank by cost, cheapest first, in any order of the table and in any currency", () => {
-    const draws = fc.record({ list: fc.array(blades, { minLength: 1, maxLength: 6 }), w: spread(0.1, 500), k: spread(1e-3, 1e3) });
+    const draws = fc.record({
+      list: fc.array(blades, { minLength: 1, maxLength: 6 }),
+      w: spread(0.1, 500),
+      k: spread(1e-3, 1e3),
+    });
     const accepted = law(draws, 71, ({ list, w, k }) => {
       const offers = list.map((blade, i) => offered(String(i), blade));
       const ranked = rank(offers, w);
       const turned = rank([...offers].reverse(), w);
-      const other = rank(offers.map((o) => ({ ...o, price: k * o.price })), k * w);
+      const other = rank(
+        offers.map((o) => ({ ...o, price: k * o.price })),
+        k * w,
+      );
       const costs = ranked.map((r) => r.costPerArea);
-      return costs.every((c, i) => i === 0 || c >= costs[i - 1]!) && turned.every((r, i) => r.costPerArea === costs[i]) && other.every((r, i) => relative(r.costPerArea, k * costs[i]!) < 1e-12);
+      return (
+        costs.every((c, i) => i === 0 || c >= costs[i - 1]!) &&
+        turned.every((r, i) => r.costPerArea === costs[i]) &&
+        other.every((r, i) => relative(r.costPerArea, k * costs[i]!) < 1e-12)
+      );
     });
     expect(accepted).toBe(1);
   });

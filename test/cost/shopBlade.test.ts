@@ -7,7 +7,13 @@ const titanium = findMaterial("Ti-6Al-4V", []);
 const shop = shopOf({
   prices: { "bi-metal": 180, carbide: 420 },
   lives: { "bi-metal": 6e6, carbide: undefined },
-  specialLives: { "bi-metal": [{ of: "titanium alloys", value: 1e6 }], carbide: [{ of: "titanium alloys", value: 2e6 }, { of: titanium.key, value: 3e6 }] },
+  specialLives: {
+    "bi-metal": [{ of: "titanium alloys", value: 1e6 }],
+    carbide: [
+      { of: "titanium alloys", value: 2e6 },
+      { of: titanium.key, value: 3e6 },
+    ],
+  },
 });
 
 describe("price and life of a class of blade, from the shop block (the shop's own data)", () => {
@@ -18,7 +24,11 @@ describe("price and life of a class of blade, from the shop block (the shop's ow
   });
 
   it("a missing price or life is refused by its label, never 0", () => {
-    expect(refused(() => shopBlade({ blade: "carbide", material: steel, shop }))).toEqual({ reason: "invalid", parameter: "settings", problem: '{parameter} give no "{label}"' });
+    expect(refused(() => shopBlade({ blade: "carbide", material: steel, shop }))).toEqual({
+      reason: "invalid",
+      parameter: "settings",
+      problem: '{parameter} give no "{label}"',
+    });
     const facts = (run: () => unknown) => {
       try {
         run();
@@ -28,6 +38,8 @@ describe("price and life of a class of blade, from the shop block (the shop's ow
       return undefined;
     };
     expect(facts(() => shopBlade({ blade: "carbide", material: steel, shop }))).toEqual({ label: "Carbide life" });
-    expect(facts(() => shopBlade({ blade: "bi-metal", material: steel, shop: shopOf({}) }))).toEqual({ label: "Bi-metal price" });
+    expect(facts(() => shopBlade({ blade: "bi-metal", material: steel, shop: shopOf({}) }))).toEqual({
+      label: "Bi-metal price",
+    });
   });
 });

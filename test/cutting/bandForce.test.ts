@@ -30,7 +30,13 @@ describe("the feed force that a band stands", () => {
   });
 
   it("is within 1 % of the values of the model's text, at 200 and 300 MPa (computed there with the full torsion constant)", () => {
-    const rows: readonly (readonly [number, number, number, number, number])[] = [[27, 0.9, 200, 1261, 1676], [34, 1.1, 300, 1595, 2128], [41, 1.3, 400, 2029, 2712], [54, 1.6, 600, 2771, 3731], [67, 1.6, 1000, 2283, 3143]];
+    const rows: readonly (readonly [number, number, number, number, number])[] = [
+      [27, 0.9, 200, 1261, 1676],
+      [34, 1.1, 300, 1595, 2128],
+      [41, 1.3, 400, 2029, 2712],
+      [54, 1.6, 600, 2771, 3731],
+      [67, 1.6, 1000, 2283, 3143],
+    ];
     for (const [width, thickness, span, low, high] of rows) {
       expect(Math.abs(bandForce({ width, thickness, span, extent: 0, tension: 200 }) / low - 1)).toBeLessThan(0.01);
       expect(Math.abs(bandForce({ width, thickness, span, extent: 0, tension: 300 }) / high - 1)).toBeLessThan(0.01);

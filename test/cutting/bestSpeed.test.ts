@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { bestSpeed } from "../../src/cutting/bestSpeed";
 import { prepareCut } from "../../src/cutting/prepareCut";
-import { readPitch } from "../../src/cutting/readPitch";
+import { readPitch } from "../../src/blade/readPitch";
 import { runCut } from "../../src/cutting/runCut";
-import { scenarios } from "../../src/data/scenarios";
+import { scenarios } from "../../src/cutting/scenarios";
 import { work } from "./fixture";
 
 describe("the band speed under a weak motor", () => {

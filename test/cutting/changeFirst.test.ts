@@ -11,7 +11,10 @@ it.each([
   [() => predict("flat 6x1", "A36", "bi-metal", { greatestFeed: 20 }), /more bars at once/],
   [() => predict("flat 6x1", "6061"), /top band speed of your saw/],
   [() => predict("flat 6x1", "6061", "bi-metal", { greatestBandSpeed: 150_000 }), /faster band/],
-  [() => predict("W12x50", "A36", "bi-metal", { feedMode: "constant feed", bandWidth: 34 }), /slows only where the work is wide/],
+  [
+    () => predict("W12x50", "A36", "bi-metal", { feedMode: "constant feed", bandWidth: 34 }),
+    /slows only where the work is wide/,
+  ],
   [() => predict("flat 6x1", "304", "bi-metal", { leastBandSpeed: 40_000 }), /slower saw/],
 ] as const)("says what to change first (%#)", (run, pattern) => {
   expect(changeFirst(run())).toMatch(pattern);

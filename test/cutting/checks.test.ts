@@ -8,7 +8,8 @@ import { check, checkIds, shape, shop } from "./fixture";
 
 /** The check values of the cutting model that no other test of this folder takes; each title carries its source. */
 
-const title = (id: string): string => `${id}: ${check(id).input}: ${check(id).output} ${check(id).expected} ${check(id).unit} (${check(id).source})`;
+const title = (id: string): string =>
+  `${id}: ${check(id).input}: ${check(id).output} ${check(id).expected} ${check(id).unit} (${check(id).source})`;
 const near = (value: number, id: string, digits = 9) => expect(value / check(id).expected).toBeCloseTo(1, digits);
 const inch2 = quantities.areaRate.inch.factor;
 const taken: string[] = [];
@@ -59,13 +60,41 @@ describe("what the model's text says and no function of ours computes, as arithm
 describe("kerf", () => {
   holds("Q2", () => {
     const section = shape("round 7 in");
-    const { kerf } = cutCost({ section, rate: 1, hourlyCost: 1, price: 1, life: 1e9, shop: shop({ kerf: 2, density: 7.8e-6, materialPrice: 1000 }) });
+    const { kerf } = cutCost({
+      section,
+      rate: 1,
+      hourlyCost: 1,
+      price: 1,
+      life: 1e9,
+      shop: shop({ kerf: 2, density: 7.8e-6, materialPrice: 1000 }),
+    });
     near(kerf, "Q2", 6);
     expect(bladeCost({ blade: { price: 0, life: 1, rate: 1 }, sawHourValue: 60, change: 0 })).toBe(1);
   });
 });
 
 it("no check value is left out", () => {
-  const elsewhere = ["U4", "K1", "K2", "K3", "K4", "K5", "K6", "G3", "T5", "T6", "T7", "T8", "P1", "P2", "P3", "P4", "B2", "B3", "B4", ...Array.from({ length: 16 }, (_, i) => `F${i + 1}`)];
+  const elsewhere = [
+    "U4",
+    "K1",
+    "K2",
+    "K3",
+    "K4",
+    "K5",
+    "K6",
+    "G3",
+    "T5",
+    "T6",
+    "T7",
+    "T8",
+    "P1",
+    "P2",
+    "P3",
+    "P4",
+    "B2",
+    "B3",
+    "B4",
+    ...Array.from({ length: 16 }, (_, i) => `F${i + 1}`),
+  ];
   expect([...taken, ...elsewhere].sort()).toEqual([...checkIds].sort());
 });

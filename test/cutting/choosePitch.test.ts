@@ -1,12 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { choosePitch } from "../../src/cutting/choosePitch";
-import { cutRate } from "../../src/cutting/cutRate";
-import { pitchToOrder } from "../../src/cutting/pitchToOrder";
-import { readPitch } from "../../src/cutting/readPitch";
+import { nominalCut } from "../../src/cutting/nominalCut";
+import { readPitch } from "../../src/blade/readPitch";
 import { work } from "./fixture";
 
 /** Output of a second implementation of the same rules, no saw; not validation. "none" where no pitch is lawful. */
-const table: readonly (readonly [section: string, lowCarbon: string, phStainless: string, aluminium: string, nickel: string, lowCarbonCarbide: string])[] = [
+const table: readonly (readonly [
+  section: string,
+  lowCarbon: string,
+  phStainless: string,
+  aluminium: string,
+  nickel: string,
+  lowCarbonCarbide: string,
+])[] = [
   ["round 0.5", "14/18", "14/18", "8/12", "14/18", "none"],
   ["round 1", "8/12", "10/14", "5/8", "14/18", "none"],
   ["round 2", "5/8", "6/10", "3/4", "6/10", "3/4"],
@@ -28,7 +34,7 @@ const table: readonly (readonly [section: string, lowCarbon: string, phStainless
 ];
 const pick = (section: string, material: string, blade: "bi-metal" | "carbide"): string => {
   try {
-    return pitchToOrder(work(section, material, blade));
+    return choosePitch(work(section, material, blade)).text;
   } catch {
     return "none";
   }
@@ -36,25 +42,43 @@ const pick = (section: string, material: string, blade: "bi-metal" | "carbide"):
 
 describe("the pitch chosen", () => {
   it.each(table)("%s", (section, p, ph, al, ni, carbide) => {
-    expect([pick(section, "A36", "bi-metal"), pick(section, "17-4PH", "bi-metal"), pick(section, "6061", "bi-metal"), pick(section, "N06625", "bi-metal"), pick(section, "A36", "carbide")]).toEqual([p, ph, al, ni, carbide]);
+    expect([
+      pick(section, "A36", "bi-metal"),
+      pick(section, "17-4PH", "bi-metal"),
+      pick(section, "6061", "bi-metal"),
+      pick(section, "N06625", "bi-metal"),
+      pick(section, "A36", "carbide"),
+    ]).toEqual([p, ph, al, ni, carbide]);
   });
 
   it("is one that is stocked, when the shop names them", () => {
     const stocked = ["4/6", "1.4/2", "10/14"].map(readPitch);
     expect(choosePitch(work("round 7", "A36", "bi-metal", { pitchesStocked: stocked })).text).toBe("1.4/2");
     expect(choosePitch(work("round 7", "A36", "carbide", { pitchesStocked: stocked })).text).toBe("1.4/2");
-    expect(() => choosePitch(work("round 7", "A36", "carbide", { pitchesStocked: [readPitch("10/14")] }))).toThrow(/None of the pitches stocked/);
+    expect(() => choosePitch(work("round 7", "A36", "carbide", { pitchesStocked: [readPitch("10/14")] }))).toThrow(
+      /None of the pitches stocked/,
+    );
   });
 
   it("the shop's own rate factor does not change it, and a higher one never slows the cut", () => {
-    for (const [size, grade] of [["W36x150", "6061"], ["HSS6x4x1/4", "4140"], ["W12x50", "C36000"]] as const) {
-      const rates = [0.5, 1, 2, 4].map((rateFactor) => cutRate({ ...work(size, grade, "bi-metal", { rateFactor }), pitch: undefined }));
+    for (const [size, grade] of [
+      ["W36x150", "6061"],
+      ["HSS6x4x1/4", "4140"],
+      ["W12x50", "C36000"],
+    ] as const) {
+      const rates = [0.5, 1, 2, 4].map(
+        (rateFactor) => nominalCut({ ...work(size, grade, "bi-metal", { rateFactor }), pitch: undefined }).run.rate,
+      );
       for (let i = 1; i < rates.length; i += 1) expect(rates[i]!).toBeGreaterThanOrEqual(rates[i - 1]! * (1 - 1e-9));
-      expect(choosePitch(work(size, grade, "bi-metal", { rateFactor: 4 })).text).toBe(choosePitch(work(size, grade)).text);
+      expect(choosePitch(work(size, grade, "bi-metal", { rateFactor: 4 })).text).toBe(
+        choosePitch(work(size, grade)).text,
+      );
     }
   });
 
   it("a weak motor does not change: the band is slowed instead", () => {
-    expect(choosePitch(work("round 7", "A36", "bi-metal", { motorPower: 800 })).text).toBe(choosePitch(work("round 7", "A36")).text);
+    expect(choosePitch(work("round 7", "A36", "bi-metal", { motorPower: 800 })).text).toBe(
+      choosePitch(work("round 7", "A36")).text,
+    );
   });
 });

@@ -1,10 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { cutCheck } from "../../src/cutting/cutCheck";
-import { readPitch } from "../../src/cutting/readPitch";
+import { readPitch } from "../../src/blade/readPitch";
 import { predict, work } from "./fixture";
 import { said } from "./phrases";
 
-const judge = (size: string, grade: string, pitch: string | number, speed: number, minutes: number, blade: "bi-metal" | "carbide" = "bi-metal") => cutCheck({ ...work(size, grade, blade), pitch: readPitch(pitch), bandSpeed: speed, minutes });
+const judge = (
+  size: string,
+  grade: string,
+  pitch: string | number,
+  speed: number,
+  minutes: number,
+  blade: "bi-metal" | "carbide" = "bi-metal",
+) => cutCheck({ ...work(size, grade, blade), pitch: readPitch(pitch), bandSpeed: speed, minutes });
 
 describe("a cut as it runs now", () => {
   it("17-4PH 7 in round in 18 minutes, 2/3 at 30.48 m/min: 2.138 in²/min at a mean chip of 3.29 µm (T2, T5: common practice; derived)", () => {

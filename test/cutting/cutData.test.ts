@@ -41,24 +41,38 @@ describe("the running sheet", () => {
     expect(said(d.changeFirst)).not.toBe("");
     expect(said(d.cautions)).toMatch(/burn.*Guards shut/s);
     expect(said(sheet("round 4", "A36")["break-in"])).toMatch(/about half the feed/);
-    expect(said(sheet("round 4", "A36", "bi-metal", { breakInArea: 38_709.6 })["break-in"])).toMatch(/for the first 60 in²/);
+    expect(said(sheet("round 4", "A36", "bi-metal", { breakInArea: 38_709.6 })["break-in"])).toMatch(
+      /for the first 60 in²/,
+    );
   });
 });
 
 describe("every everyday grade × section × class of blade", () => {
-  const sections = ["round 1", "round 4", "round 10", "W12x50", "tube 6x0.5", "round 2 bundle 3x4"].map((s) => [s, shape(s)] as const);
+  const sections = ["round 1", "round 4", "round 10", "W12x50", "tube 6x0.5", "round 2 bundle 3x4"].map(
+    (s) => [s, shape(s)] as const,
+  );
   const tier1 = builtInMaterials.filter((m) => m.isDefault);
-  const line = (name: string, section: (typeof sections)[number][1], material: (typeof tier1)[number], blade: "bi-metal" | "carbide"): string => {
+  const line = (
+    name: string,
+    section: (typeof sections)[number][1],
+    material: (typeof tier1)[number],
+    blade: "bi-metal" | "carbide",
+  ): string => {
     try {
       const d = cutData({ section, material, blade, shop: shop(), pitch: undefined });
       return `${material.key} | ${name} | ${blade} | ${d.pitch} | ${(d.bandSpeed / 1000).toFixed(1)} m/min | ${(d.rateLow / 100).toFixed(1)} ${(d.rate / 100).toFixed(1)} ${(d.rateHigh / 100).toFixed(1)} cm²/min`;
     } catch (error) {
-      if (error instanceof InputError) return `${material.key} | ${name} | ${blade} | refused: ${error.problem.replace(/\{(\w+)\}/g, (_, k: string) => (typeof error.facts[k] === "string" ? error.facts[k] : `<${k}>`))}`;
+      if (error instanceof InputError)
+        return `${material.key} | ${name} | ${blade} | refused: ${error.problem.replace(/\{(\w+)\}/g, (_, k: string) => (typeof error.facts[k] === "string" ? error.facts[k] : `<${k}>`))}`;
       throw error;
     }
   };
   it("gives a number or a stated refusal: the reviewed table of cuts (a snapshot, model output, not validation)", async () => {
-    const table = tier1.flatMap((m) => sections.flatMap(([name, section]) => (["bi-metal", "carbide"] as const).map((blade) => line(name, section, m, blade))));
+    const table = tier1.flatMap((m) =>
+      sections.flatMap(([name, section]) =>
+        (["bi-metal", "carbide"] as const).map((blade) => line(name, section, m, blade)),
+      ),
+    );
     expect(table.length).toBeGreaterThan(1500);
     await expect(`${table.join("\n")}\n`).toMatchFileSnapshot("../data/cutting/reviewedCuts.snapshot.txt");
   });

@@ -10,7 +10,11 @@ const factors = (...args: Parameters<typeof work>) => {
 
 describe("the factors on speed and chip (each with its mark in data/cuttingConstants)", () => {
   it("name the interrupted cut by the kind of work", () => {
-    expect(["square 100 mm", "tube 6x0.5", "W12x50", "round 2 bundle 3x4", "tube 1x0.065 bundle 5x6"].map((s) => factors(s, "A36").interrupted)).toEqual([1, 0.75, 0.75, 0.8, 0.65]);
+    expect(
+      ["square 100 mm", "tube 6x0.5", "W12x50", "round 2 bundle 3x4", "tube 1x0.065 bundle 5x6"].map(
+        (s) => factors(s, "A36").interrupted,
+      ),
+    ).toEqual([1, 0.75, 0.75, 0.8, 0.65]);
   });
 
   it("take speed and chip back above the group's hardness only: 17-4PH H900, mean 418 HB over 365", () => {

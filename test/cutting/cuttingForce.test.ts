@@ -4,16 +4,29 @@ import { cuttingForce } from "../../src/cutting/cuttingForce";
 import { check } from "./fixture";
 
 /** kc of the law itself: force per chip area with kerf 1, one tooth; the local chip is twice the mean one. */
-const kc = (kc11: number, mc: number, local: number): number => cuttingForce({ chip: local / 2, teeth: 1, law: { kc11, mc, kerf: 1 } }) / (local / 2);
+const kc = (kc11: number, mc: number, local: number): number =>
+  cuttingForce({ chip: local / 2, teeth: 1, law: { kc11, mc, kerf: 1 } }) / (local / 2);
 const sin45 = Math.SQRT1_2;
 
 describe("cutting force", () => {
-  it.each([["F1", 1780, 0.17, 0.16 * sin45, 2600, 0.01], ["F2", 1990, 0.26, 0.16 * sin45, 3500, 0.01], ["F3", 2110, 0.17, 1.6 * sin45, 2050, 0.015], ["F4", 2260, 0.3, 0.4 * sin45, 3300, 0.01], ["F5", 1160, 0.26, 0.63 * sin45, 1450, 0.02]] as const)("%s: constants from memory against a table of kc over feed that was read (clamping-force norm RN 1391)", (id, kc11, mc, local, published, tolerance) => {
-    expect(kc(kc11, mc, local)).toBeCloseTo(check(id).expected, 6);
-    expect(Math.abs(kc(kc11, mc, local) / published - 1)).toBeLessThanOrEqual(tolerance);
-  });
+  it.each([
+    ["F1", 1780, 0.17, 0.16 * sin45, 2600, 0.01],
+    ["F2", 1990, 0.26, 0.16 * sin45, 3500, 0.01],
+    ["F3", 2110, 0.17, 1.6 * sin45, 2050, 0.015],
+    ["F4", 2260, 0.3, 0.4 * sin45, 3300, 0.01],
+    ["F5", 1160, 0.26, 0.63 * sin45, 1450, 0.02],
+  ] as const)(
+    "%s: constants from memory against a table of kc over feed that was read (clamping-force norm RN 1391)",
+    (id, kc11, mc, local, published, tolerance) => {
+      expect(kc(kc11, mc, local)).toBeCloseTo(check(id).expected, 6);
+      expect(Math.abs(kc(kc11, mc, local) / published - 1)).toBeLessThanOrEqual(tolerance);
+    },
+  );
 
-  it.each([["F6", 1780, 0.17], ["F7", 2500, 0.26]] as const)("%s: carried to a chip of 10 µm (arithmetic; in fact ×/÷1.6)", (id, kc11, mc) => {
+  it.each([
+    ["F6", 1780, 0.17],
+    ["F7", 2500, 0.26],
+  ] as const)("%s: carried to a chip of 10 µm (arithmetic; in fact ×/÷1.6)", (id, kc11, mc) => {
     expect(kc(kc11, mc, 0.01)).toBeCloseTo(check(id).expected, 6);
   });
 
@@ -21,7 +34,11 @@ describe("cutting force", () => {
     const chip = (20_000 * 8) / (100 * 80_000);
     expect(chip).toBeCloseTo(check("F8").expected, 15);
     // The book takes the mean chip in kc where we take twice it: our law with kc11 scaled by 2^mc is the book's.
-    const force = cuttingForce({ chip, teeth: 100 / 8, law: { kc11: 1780 * 2 ** 0.17, mc: 0.17, kerf: 2 * 1.15 * 1.3 } });
+    const force = cuttingForce({
+      chip,
+      teeth: 100 / 8,
+      law: { kc11: 1780 * 2 ** 0.17, mc: 0.17, kerf: 2 * 1.15 * 1.3 },
+    });
     expect(Math.abs(force / check("F9").expected - 1)).toBeLessThan(1e-9);
     expect(Math.abs((force * 80) / 60 / check("F10").expected - 1)).toBeLessThan(1e-9);
     const energy = (kc(1780, 0.17, 0.02) * 1.15 * 1.3 * 20_000 * 2) / 60_000;
@@ -34,7 +51,10 @@ describe("cutting force", () => {
     expect((watts * 6.4516) / 745.6998715822702).toBeCloseTo(check("F13").expected, 5);
   });
 
-  it.each([["F14", 0.72], ["F15", 1.14]] as const)("%s: unit power of Machinery's Handbook 31st ed. p. 1147 Table 1b (read) in J/mm³", (id, hp) => {
+  it.each([
+    ["F14", 0.72],
+    ["F15", 1.14],
+  ] as const)("%s: unit power of Machinery's Handbook 31st ed. p. 1147 Table 1b (read) in J/mm³", (id, hp) => {
     expect(hp * check("U2").expected).toBeCloseTo(check(id).expected, 6);
     expect(check("U2").expected).toBeCloseTo((745.6998715822702 * 60) / 25.4 ** 3, 5);
   });
@@ -45,13 +65,19 @@ describe("cutting force", () => {
 
   it("balances: force × speed is specific energy × volume rate, to 1e-12", () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.0005, max: 0.05, noNaN: true }), fc.double({ min: 1, max: 60, noNaN: true }), fc.double({ min: 5_000, max: 200_000, noNaN: true }), fc.double({ min: 0.1, max: 0.3, noNaN: true }), (chip, teeth, speed, mc) => {
-        const law = { kc11: 2000, mc, kerf: 2 };
-        const power = cuttingForce({ chip, teeth, law }) * speed;
-        const energy = 2000 * Math.max(0.005, 2 * chip) ** -mc;
-        const volume = law.kerf * chip * teeth * speed;
-        expect(Math.abs(power / (energy * volume) - 1)).toBeLessThan(1e-12);
-      }),
+      fc.property(
+        fc.double({ min: 0.0005, max: 0.05, noNaN: true }),
+        fc.double({ min: 1, max: 60, noNaN: true }),
+        fc.double({ min: 5_000, max: 200_000, noNaN: true }),
+        fc.double({ min: 0.1, max: 0.3, noNaN: true }),
+        (chip, teeth, speed, mc) => {
+          const law = { kc11: 2000, mc, kerf: 2 };
+          const power = cuttingForce({ chip, teeth, law }) * speed;
+          const energy = 2000 * Math.max(0.005, 2 * chip) ** -mc;
+          const volume = law.kerf * chip * teeth * speed;
+          expect(Math.abs(power / (energy * volume) - 1)).toBeLessThan(1e-12);
+        },
+      ),
       { seed: 2 },
     );
   });

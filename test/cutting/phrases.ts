@@ -1,5 +1,5 @@
 import type { Text } from "../../src/phrase";
-import { printText } from "../../functions/sentence";
+import { printText } from "../../functions/kinds/sentence";
 
 /** A text result as the cell shows it in inches. */
 export const said = (text: Text): string => printText(text, "inch");

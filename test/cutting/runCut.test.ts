@@ -3,14 +3,20 @@ import { describe, expect, it } from "vitest";
 import type { Cut } from "../../src/cutting/cut";
 import { runCut } from "../../src/cutting/runCut";
 import { prepareCut } from "../../src/cutting/prepareCut";
-import { readPitch } from "../../src/cutting/readPitch";
-import { scenarios } from "../../src/data/scenarios";
+import { readPitch } from "../../src/blade/readPitch";
+import { scenarios } from "../../src/cutting/scenarios";
 import { check, inch2, shape, work } from "./fixture";
 
 /** A cut without any limit but the one asked for: chip load q = chip × teeth at one depth. */
 const bare = (size: string, tpi: number, speed: number, load: number, constantFeed = false): Cut => {
   const real = prepareCut(work(size, "A36"), scenarios.nominal).forPitch(readPitch(tpi));
-  return { ...real, speed, chips: { load, fullLoad: load, floor: 0, greatest: Infinity, nominal: 1, credit: 1 }, chipVolume: 1e-9, limits: { greatestFeed: undefined, cuttingForce: undefined, power: undefined, constantFeed } };
+  return {
+    ...real,
+    speed,
+    chips: { load, fullLoad: load, floor: 0, greatest: Infinity, nominal: 1, credit: 1 },
+    chipVolume: 1e-9,
+    limits: { greatestFeed: undefined, cuttingForce: undefined, power: undefined, constantFeed },
+  };
 };
 
 describe("kinematics, where nothing limits the cut", () => {
@@ -46,7 +52,8 @@ describe("kinematics, where nothing limits the cut", () => {
   });
 
   it("T7, T8: the duplex and PH group row by hand, without width factors (calibrated on common practice, not independent)", () => {
-    const peak = (v: number, chip: number, tpi: number): number => (v * chip * (177.8 / readPitch(tpi).mean) * (Math.PI / 4)) / inch2;
+    const peak = (v: number, chip: number, tpi: number): number =>
+      (v * chip * (177.8 / readPitch(tpi).mean) * (Math.PI / 4)) / inch2;
     expect(peak(30_000, 0.0035, 2.5)).toBeCloseTo(check("T7").expected, 6);
     expect(peak(68_000, 0.0075, 2)).toBeCloseTo(check("T8").expected, 6);
   });
@@ -54,11 +61,15 @@ describe("kinematics, where nothing limits the cut", () => {
 
 describe("the gullet", () => {
   it("P1, P2: greatest contact at 10 µm, α 0.25, φ 0.7, R 5 (gullet model)", () => {
-    for (const [id, tpi] of [["P1", 3.5], ["P2", 12]] as const) {
+    for (const [id, tpi] of [
+      ["P1", 3.5],
+      ["P2", 12],
+    ] as const) {
       const p = readPitch(tpi).mean;
       const longest = (0.25 * 0.7 * p ** 2) / (5 * 0.01);
       expect(longest).toBeCloseTo(check(id).expected, 9);
-      const at = (width: number) => runCut({ ...bare(`square ${width} mm`, tpi, 60_000, (0.01 * width) / p), chipVolume: 5 }).shares;
+      const at = (width: number) =>
+        runCut({ ...bare(`square ${width} mm`, tpi, 60_000, (0.01 * width) / p), chipVolume: 5 }).shares;
       expect(at(longest * 0.999)[2]).toBe(0);
       expect(at(longest * 1.001)[2]).toBe(1);
     }
@@ -82,23 +93,33 @@ describe("the integration over the way down", () => {
   });
 
   it("at a constant rate the section does not matter: rate = speed × chip load (closed form), to 1e-9", () => {
-    for (const size of ["round 7", "flat 6x1", "tube 6x0.5", "W12x50", "L4x4x1/2"]) expect(Math.abs(runCut(bare(size, 3.5, 60_000, 0.05)).rate / (60_000 * 0.05) - 1), size).toBeLessThan(1e-9);
+    for (const size of ["round 7", "flat 6x1", "tube 6x0.5", "W12x50", "L4x4x1/2"])
+      expect(Math.abs(runCut(bare(size, 3.5, 60_000, 0.05)).rate / (60_000 * 0.05) - 1), size).toBeLessThan(1e-9);
   });
 
   it("a bundle of one is the piece", () => {
     const one = runCut(bare("round 2", 6, 60_000, 0.05));
-    expect(runCut({ ...bare("round 2", 6, 60_000, 0.05), profile: shape("round 2 bundle 1x1").profile() }).rate).toBeCloseTo(one.rate, 9);
+    expect(
+      runCut({ ...bare("round 2", 6, 60_000, 0.05), profile: shape("round 2 bundle 1x1").profile() }).rate,
+    ).toBeCloseTo(one.rate, 9);
   });
 
   it("holds each limit: the named one is met where it binds", () => {
     fc.assert(
-      fc.property(fc.double({ min: 20, max: 400, noNaN: true }), fc.double({ min: 5, max: 200, noNaN: true }), (width, feed) => {
-        const cut = { ...bare(`square ${width} mm`, 3.5, 60_000, 0.3), limits: { greatestFeed: feed, cuttingForce: undefined, power: undefined, constantFeed: false } };
-        const { minutes, shares } = runCut(cut);
-        const free = (60_000 * 0.3) / width;
-        expect(width / minutes).toBeCloseTo(Math.min(feed, free), 6);
-        expect(shares[3]).toBe(feed < free ? 1 : 0);
-      }),
+      fc.property(
+        fc.double({ min: 20, max: 400, noNaN: true }),
+        fc.double({ min: 5, max: 200, noNaN: true }),
+        (width, feed) => {
+          const cut = {
+            ...bare(`square ${width} mm`, 3.5, 60_000, 0.3),
+            limits: { greatestFeed: feed, cuttingForce: undefined, power: undefined, constantFeed: false },
+          };
+          const { minutes, shares } = runCut(cut);
+          const free = (60_000 * 0.3) / width;
+          expect(width / minutes).toBeCloseTo(Math.min(feed, free), 6);
+          expect(shares[3]).toBe(feed < free ? 1 : 0);
+        },
+      ),
       { seed: 5 },
     );
   });

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { readPitch } from "../../src/cutting/readPitch";
+import { readPitch } from "../../src/blade/readPitch";
 import { teethInCut } from "../../src/cutting/teethInCut";
 import { check, shape } from "./fixture";
 
-const teeth = (size: string, pitch: string | number) => teethInCut({ profile: shape(size).profile(), pitch: readPitch(pitch) });
+const teeth = (size: string, pitch: string | number) =>
+  teethInCut({ profile: shape(size).profile(), pitch: readPitch(pitch) });
 
 describe("teeth in the cut", () => {
   it(`${check("K6").input}: ${check("K6").expected} (${check("K6").source})`, () => {
@@ -18,5 +19,9 @@ describe("teeth in the cut", () => {
     expect(most).toBeCloseTo(79.3725 / 3.175, 3);
     expect(fewest).toBeGreaterThanOrEqual(15 / 4.2333);
     expect(fewest).toBeLessThan(1.05 * (15 / 4.2333)); // a fifth of the way meets the wall a little slantwise
+  });
+
+  it("refuses an area without a shape", () => {
+    expect(() => teeth("area 20", 2)).toThrow(/shape/);
   });
 });

@@ -1,14 +1,14 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { call } from "../../functions/bind";
+import { call } from "../../functions/bind/call";
 import { catalogue } from "../../functions/catalogue";
-import { CellError, type Cell, type Range } from "../../functions/cell";
-import { printCell } from "../../functions/describe";
-import { parseCall } from "../../functions/example";
-import { Memo } from "../../functions/memo";
-import { callsIn } from "../../taskpane/callsIn";
-import { rowFormula } from "../../taskpane/rowFormula";
-import { shopCells } from "../../taskpane/shopCells";
+import { CellError, type Cell, type Range } from "../../functions/kinds/cell";
+import { printCell } from "../../functions/reference/describe";
+import { parseCall } from "../../functions/bind/parseCall";
+import { Memo } from "../../functions/bind/memo";
+import { callsIn } from "../../taskpane/sheet/callsIn";
+import { rowFormula } from "../../taskpane/sheet/rowFormula";
+import { shopCells } from "../../taskpane/sheet/shopCells";
 
 /** docs/acceptance.md: every formula that has an expected result there is run, on the cells that the page says to type. */
 

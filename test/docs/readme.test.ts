@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../functions/catalogue";
-import { exampleResult, printCell } from "../../functions/describe";
+import { exampleResult, printCell } from "../../functions/reference/describe";
 
 const readme = readFileSync("README.md", "utf8");
 const developers = readFileSync("DEVELOPERS.md", "utf8");

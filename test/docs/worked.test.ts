@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { demoBook } from "../../functions/book/samples/books";
+import { demoBook } from "../../functions/workbook/samples/books";
 import { evaluate } from "../browser/evaluate";
 
 /** docs/method.md, "Worked by hand": each line as arithmetic, and its results on the demo sheets. */

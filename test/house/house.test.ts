@@ -5,27 +5,38 @@ import { basename, join } from "node:path";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../functions/catalogue";
-import { call } from "../../functions/bind";
-import { CellError } from "../../functions/cell";
-import { slots } from "../../functions/entry";
-import { parseCall } from "../../functions/example";
-import { Memo } from "../../functions/memo";
+import { call } from "../../functions/bind/call";
+import { CellError } from "../../functions/kinds/cell";
+import { slots } from "../../functions/bind/slots";
+import { parseCall } from "../../functions/bind/parseCall";
+import { Memo } from "../../functions/bind/memo";
 
 /** The rules of the house that no compiler, linter or dependency rule can hold. No exemption lists. */
 
-const coreFiles = (readdirSync("src", { recursive: true, encoding: "utf8" })).map((f) => f.replace(/\\/g, "/")).filter((f) => f.endsWith(".ts") && f.includes("/") && !f.startsWith("data/"));
+const coreFiles = readdirSync("src", { recursive: true, encoding: "utf8" })
+  .map((f) => f.replace(/\\/g, "/"))
+  .filter((f) => f.endsWith(".ts") && f.includes("/") && !f.startsWith("data/"));
 
-interface Exported { readonly name: string; readonly kind: "function" | "value" | "type"; readonly doc: string }
+interface Exported {
+  readonly name: string;
+  readonly kind: "function" | "value" | "type";
+  readonly doc: string;
+}
 
 const exportsOf = (text: string): Exported[] => {
   const file = ts.createSourceFile("x.ts", text, ts.ScriptTarget.ES2020, true);
   return file.statements.flatMap((s): Exported[] => {
-    const exported = ts.canHaveModifiers(s) && ts.getModifiers(s)?.some((m) => m.kind === ts.SyntaxKind.ExportKeyword) === true;
+    const exported =
+      ts.canHaveModifiers(s) && ts.getModifiers(s)?.some((m) => m.kind === ts.SyntaxKind.ExportKeyword) === true;
     if (!exported) return [];
-    const doc = ts.getJSDocCommentsAndTags(s).map((d) => d.getText()).join("\n");
+    const doc = ts
+      .getJSDocCommentsAndTags(s)
+      .map((d) => d.getText())
+      .join("\n");
     if (ts.isFunctionDeclaration(s)) return [{ name: s.name!.text, kind: "function", doc }];
     if (ts.isInterfaceDeclaration(s) || ts.isTypeAliasDeclaration(s)) return [{ name: s.name.text, kind: "type", doc }];
-    if (ts.isVariableStatement(s)) return s.declarationList.declarations.map((d) => ({ name: d.name.getText(), kind: "value", doc }));
+    if (ts.isVariableStatement(s))
+      return s.declarationList.declarations.map((d) => ({ name: d.name.getText(), kind: "value", doc }));
     return [{ name: s.getText().slice(0, 40), kind: "value", doc }];
   });
 };
@@ -40,7 +51,8 @@ export const coreProblems = (path: string, text: string, hasTest: boolean): stri
     if (`${f.name}.ts` !== basename(path)) problems.push(`${path}: ${f.name} stands in a file of another name`);
     if (!/@source/.test(f.doc)) problems.push(`${path}: ${f.name} names no @source`);
     if (!/@returns[^@]*\[[^\]]+\]/.test(f.doc)) problems.push(`${path}: ${f.name} gives no unit of its result`);
-    if (/throw new InputError/.test(text) && !/@throws/.test(f.doc)) problems.push(`${path}: ${f.name} does not say what it refuses`);
+    if (/throw new InputError/.test(text) && !/@throws/.test(f.doc))
+      problems.push(`${path}: ${f.name} does not say what it refuses`);
     if (!hasTest) problems.push(`${path}: has no test`);
   }
   return problems;
@@ -49,18 +61,33 @@ export const coreProblems = (path: string, text: string, hasTest: boolean): stri
 describe("every core function", () => {
   it("stands alone in a file of its name, with source, units, refusals and a test", () => {
     expect(coreFiles.length).toBeGreaterThan(10);
-    expect(coreFiles.flatMap((f) => coreProblems(`src/${f}`, readFileSync(join("src", f), "utf8"), existsSync(join("test", f.replace(/\.ts$/, ".test.ts")))))).toEqual([]);
+    expect(
+      coreFiles.flatMap((f) =>
+        coreProblems(
+          `src/${f}`,
+          readFileSync(join("src", f), "utf8"),
+          existsSync(join("test", f.replace(/\.ts$/, ".test.ts"))),
+        ),
+      ),
+    ).toEqual([]);
   });
 
   it("is found wanting when it breaks one of these rules", () => {
-    const good = '/**\n * @returns a [mm]\n * @throws InputError\n * @source geometry\n */\nexport function a(): number { throw new InputError("none", "", ""); }';
+    const good =
+      '/**\n * @returns a [mm]\n * @throws InputError\n * @source geometry\n */\nexport function a(): number { throw new InputError("none", "", ""); }';
     expect(coreProblems("src/x/a.ts", good, true)).toEqual([]);
     expect(coreProblems("src/x/a.ts", good, false)).toHaveLength(1);
     expect(coreProblems("src/x/b.ts", good, true)).toHaveLength(1);
     expect(coreProblems("src/x/a.ts", good.replace("@source geometry", ""), true)).toHaveLength(1);
     expect(coreProblems("src/x/a.ts", good.replace("[mm]", "mm"), true)).toHaveLength(1);
     expect(coreProblems("src/x/a.ts", good.replace("@throws InputError", ""), true)).toHaveLength(1);
-    expect(coreProblems("src/x/a.ts", `${good}\n/** @returns [mm] @throws InputError @source x */ export function b(): number { return 1; }`, true).length).toBeGreaterThan(0);
+    expect(
+      coreProblems(
+        "src/x/a.ts",
+        `${good}\n/** @returns [mm] @throws InputError @source x */ export function b(): number { return 1; }`,
+        true,
+      ).length,
+    ).toBeGreaterThan(0);
   });
 
   it("reaches the sheet: no core file stands outside every entry", () => {
@@ -81,11 +108,18 @@ describe("every core function", () => {
 });
 
 describe("every entry", () => {
-  it.each(catalogue.flatMap((e) => e.examples.map((formula) => [formula, e] as const)))("%s runs and is no error", (formula, e) => {
-    const { name, args } = parseCall(formula);
-    expect(name).toBe(e.name);
-    expect(call(e, args, new Memo()).flat().filter((c) => c instanceof CellError)).toEqual([]);
-  });
+  it.each(catalogue.flatMap((e) => e.examples.map((formula) => [formula, e] as const)))(
+    "%s runs and is no error",
+    (formula, e) => {
+      const { name, args } = parseCall(formula);
+      expect(name).toBe(e.name);
+      expect(
+        call(e, args, new Memo())
+          .flat()
+          .filter((c) => c instanceof CellError),
+      ).toEqual([]);
+    },
+  );
 
   it("has a default of 0 where 0 may be given, so that blank and 0 are the same", () => {
     for (const e of catalogue) {
@@ -97,11 +131,14 @@ describe("every entry", () => {
   });
 
   it("reads the shop block where an argument is fed by it", () => {
-    for (const e of catalogue) for (const p of Object.values(e.params)) if (p.block !== undefined) expect(e.takes.settings, e.name).toBeDefined();
+    for (const e of catalogue)
+      for (const p of Object.values(e.params))
+        if (p.block !== undefined) expect(e.takes.settings, e.name).toBeDefined();
   });
 
   it("has at most six required arguments", () => {
-    for (const e of catalogue) expect(Object.values(e.params).filter((p) => p.missing === "refuse").length, e.name).toBeLessThanOrEqual(6);
+    for (const e of catalogue)
+      expect(Object.values(e.params).filter((p) => p.missing === "refuse").length, e.name).toBeLessThanOrEqual(6);
   });
 });
 
@@ -130,14 +167,21 @@ describe("generate --check", () => {
 });
 
 describe("what is committed", () => {
-  const files = execFileSync("git", ["ls-files", "-co", "--exclude-standard"], { encoding: "utf8" }).split("\n").filter((f) => f !== "" && existsSync(f) && !/\.(png|xlsx|ico)$|package-lock\.json$/.test(f));
-  const holding = (pattern: RegExp): string[] => files.filter((f) => !f.startsWith("test/house/") && pattern.test(readFileSync(f, "utf8")));
+  const files = execFileSync("git", ["ls-files", "-co", "--exclude-standard"], { encoding: "utf8" })
+    .split("\n")
+    .filter((f) => f !== "" && existsSync(f) && !/\.(png|xlsx|ico)$|package-lock\.json$/.test(f));
+  const holding = (pattern: RegExp): string[] =>
+    files.filter((f) => !f.startsWith("test/house/") && pattern.test(readFileSync(f, "utf8")));
 
   it("names no path of a machine and no private folder", () => {
     expect(holding(/\/work\/|\/home\/[a-z]|\/tmp\/[a-z]|[^\w]shared\//)).toEqual([]);
   });
 
   it("makes no HTML from text, evaluates nothing, writes no document (outside the tests)", () => {
-    expect(holding(/\.innerHTML|\.outerHTML|insertAdjacentHTML|document\.write|\beval\(|new Function\(/).filter((f) => /^(src|functions|taskpane)\//.test(f))).toEqual([]);
+    expect(
+      holding(/\.innerHTML|\.outerHTML|insertAdjacentHTML|document\.write|\beval\(|new Function\(/).filter((f) =>
+        /^(src|functions|taskpane)\//.test(f),
+      ),
+    ).toEqual([]);
   });
 });

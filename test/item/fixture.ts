@@ -3,7 +3,9 @@ import { InputError } from "../../src/errors";
 
 /** Rows of a fixture whose cells are parted by " | "; comment lines left out. */
 export function fixture(name: string): string[][] {
-  const lines = readFileSync(new URL(`../data/item/${name}`, import.meta.url), "utf8").split("\n").filter((line) => line !== "" && !line.startsWith("#"));
+  const lines = readFileSync(new URL(`../data/item/${name}`, import.meta.url), "utf8")
+    .split("\n")
+    .filter((line) => line !== "" && !line.startsWith("#"));
   return lines.map((line) => line.split("|").map((cell) => cell.trim()));
 }
 

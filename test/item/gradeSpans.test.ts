@@ -2,7 +2,8 @@ import { expect, it } from "vitest";
 import { gradeSpans } from "../../src/item/gradeSpans";
 import { lineOf } from "./line";
 
-const spans = (text: string, own: readonly string[] = []) => gradeSpans(lineOf(text), new Set(own)).map((span) => span.text);
+const spans = (text: string, own: readonly string[] = []) =>
+  gradeSpans(lineOf(text), new Set(own)).map((span) => span.text);
 
 it.each([
   ["4140 RD 3", ["4140"]],

@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { itemAtoms } from "../../src/item/itemAtoms";
 
-const cut = (line: string): string => itemAtoms(line).map(({ kind, text }) => `${kind[0]!}:${text}`).join(" ");
+const cut = (line: string): string =>
+  itemAtoms(line)
+    .map(({ kind, text }) => `${kind[0]!}:${text}`)
+    .join(" ");
 
 describe("atoms of a line (common practice, no source)", () => {
   it.each([
@@ -30,6 +33,10 @@ describe("atoms of a line (common practice, no source)", () => {
     expect(cut(line)).toBe(atoms);
   });
   it("keeps what was typed and whether a space stood before", () => {
-    expect(itemAtoms("Stück RD3").map(({ typed, spaced }) => [typed, spaced])).toEqual([["Stück", true], ["RD", true], ["3", false]]);
+    expect(itemAtoms("Stück RD3").map(({ typed, spaced }) => [typed, spaced])).toEqual([
+      ["Stück", true],
+      ["RD", true],
+      ["3", false],
+    ]);
   });
 });

@@ -6,5 +6,11 @@ it("the five results of the worksheet, in their order (definition)", () => {
   const item = readItem("5 pcs 4140 RD 3 x 2 ft urgent", "inch", []);
   const row = itemRow({ description: item });
   expect(Object.keys(row)).toEqual(["size", "material", "length", "quantity", "wordsNotRead"]);
-  expect({ ...row, length: Math.round(Number(row.length) * 10) }).toEqual({ size: "round 3 in", material: "4140 Cr-Mo steel", length: 6096, quantity: 5, wordsNotRead: "urgent" });
+  expect({ ...row, length: Math.round(Number(row.length) * 10) }).toEqual({
+    size: "round 3 in",
+    material: "4140 Cr-Mo steel",
+    length: 6096,
+    quantity: 5,
+    wordsNotRead: "urgent",
+  });
 });

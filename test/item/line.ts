@@ -9,4 +9,5 @@ export function lineOf(text: string, units: Units = "inch"): Line {
 }
 
 /** What of a line has been given a role, as typed. */
-export const taken = ({ atoms, roles }: Line, ...wanted: readonly string[]): string => atoms.flatMap(({ typed }, i) => (wanted.includes(roles[i]!) ? [typed] : [])).join(" ");
+export const taken = ({ atoms, roles }: Line, ...wanted: readonly string[]): string =>
+  atoms.flatMap(({ typed }, i) => (wanted.includes(roles[i]!) ? [typed] : [])).join(" ");

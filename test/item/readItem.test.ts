@@ -27,7 +27,15 @@ const rows = fixture("lines.txt");
 describe("description lines (invented; common practice, no source)", () => {
   it("are at least 120, of which at least 30 leave size, material or a named length or quantity open", () => {
     expect(rows.length).toBeGreaterThanOrEqual(120);
-    expect(rows.filter(([, , size, material, length, quantity]) => size!.startsWith("!") || material!.startsWith("!") || length!.length > 1 && length!.startsWith("!") || quantity!.length > 1 && quantity!.startsWith("!")).length).toBeGreaterThanOrEqual(30);
+    expect(
+      rows.filter(
+        ([, , size, material, length, quantity]) =>
+          size!.startsWith("!") ||
+          material!.startsWith("!") ||
+          (length!.length > 1 && length!.startsWith("!")) ||
+          (quantity!.length > 1 && quantity!.startsWith("!")),
+      ).length,
+    ).toBeGreaterThanOrEqual(30);
   });
   it.each(rows)("%s: %s", (units, line, size, key, length, quantity, unread) => {
     const item = readItem(line!, units as Units, []);
@@ -40,7 +48,9 @@ describe("description lines (invented; common practice, no source)", () => {
   it.each(rows)("%s: %s: size and material read again are the same", (units, line) => {
     const { size, section, material, grade } = readItem(line!, units as Units, []);
     if (section instanceof InputError) expect(size).toBe(section);
-    else for (const other of ["inch", "metric"] as const) expect(readSection(size as string, other).area / section.area).toBeCloseTo(1, 9);
+    else
+      for (const other of ["inch", "metric"] as const)
+        expect(readSection(size as string, other).area / section.area).toBeCloseTo(1, 9);
     if (grade instanceof InputError) expect(material).toBe(grade);
     else expect(findMaterial(material as string, [])).toBe(grade);
   });
@@ -71,8 +81,10 @@ describe("cells that are no lines", () => {
     expect(item.grade).toBe(findMaterial("4140", []));
     for (const value of [item.size, item.length, item.quantity]) expect(sentence(value)).toContain("4140");
     expect(readItem(1.431, "inch", []).grade).toBe(findMaterial("1.4310", []));
-    for (const value of Object.values(readItem(45720, "inch", []))) if (value !== "") expect(value).toBeInstanceOf(InputError);
-    for (const value of Object.values(readItem(Number.NaN, "inch", []))) if (value !== "") expect(value).toBeInstanceOf(InputError);
+    for (const value of Object.values(readItem(45720, "inch", [])))
+      if (value !== "") expect(value).toBeInstanceOf(InputError);
+    for (const value of Object.values(readItem(Number.NaN, "inch", [])))
+      if (value !== "") expect(value).toBeInstanceOf(InputError);
   });
 });
 
@@ -89,23 +101,64 @@ describe("own materials", () => {
 });
 
 // One designation of every kind of steel and metal; sizes in canonical form.
-const grades = ["4140", "1018", "12L14", "304", "1.4301", "A36", "C45", "S355J2", "42CrMo4", "6061-T6", "17-4PH", "C36000", "16MnCr5", "D2", "brass", "A500 GR B"];
+const grades = [
+  "4140",
+  "1018",
+  "12L14",
+  "304",
+  "1.4301",
+  "A36",
+  "C45",
+  "S355J2",
+  "42CrMo4",
+  "6061-T6",
+  "17-4PH",
+  "C36000",
+  "16MnCr5",
+  "D2",
+  "brass",
+  "A500 GR B",
+];
 const sizes = fc.oneof(
-  fc.tuple(fc.constantFrom("round", "square", "hex"), fc.integer({ min: 1, max: 160 })).map(([shape, n]) => `${shape} ${n / 16} in`),
-  fc.tuple(fc.constantFrom("round", "square", "hex"), fc.integer({ min: 10, max: 400 })).map(([shape, n]) => `${shape} ${n} mm`),
-  fc.tuple(fc.integer({ min: 20, max: 300 }), fc.integer({ min: 5, max: 19 })).map(([b, t]) => `flat ${b} mm x ${t} mm`),
-  fc.tuple(fc.integer({ min: 20, max: 300 }), fc.integer({ min: 1, max: 9 })).map(([d, t]) => `tube ${d} mm x ${t} mm wall`),
-  fc.tuple(fc.integer({ min: 30, max: 300 }), fc.integer({ min: 1, max: 9 })).map(([a, t]) => `box ${a} mm x ${a} mm x ${t} mm wall`),
-  fc.constantFrom("W12X50", "C8X11.5", "L4X4X1/2", "HEB 200", "IPE 300", "UPN 200", "NPS 4 Sch 40", "HSS 6 in x 4 in x 0.25 in wall", "MC10X22", "L 80x80x8"),
+  fc
+    .tuple(fc.constantFrom("round", "square", "hex"), fc.integer({ min: 1, max: 160 }))
+    .map(([shape, n]) => `${shape} ${n / 16} in`),
+  fc
+    .tuple(fc.constantFrom("round", "square", "hex"), fc.integer({ min: 10, max: 400 }))
+    .map(([shape, n]) => `${shape} ${n} mm`),
+  fc
+    .tuple(fc.integer({ min: 20, max: 300 }), fc.integer({ min: 5, max: 19 }))
+    .map(([b, t]) => `flat ${b} mm x ${t} mm`),
+  fc
+    .tuple(fc.integer({ min: 20, max: 300 }), fc.integer({ min: 1, max: 9 }))
+    .map(([d, t]) => `tube ${d} mm x ${t} mm wall`),
+  fc
+    .tuple(fc.integer({ min: 30, max: 300 }), fc.integer({ min: 1, max: 9 }))
+    .map(([a, t]) => `box ${a} mm x ${a} mm x ${t} mm wall`),
+  fc.constantFrom(
+    "W12X50",
+    "C8X11.5",
+    "L4X4X1/2",
+    "HEB 200",
+    "IPE 300",
+    "UPN 200",
+    "NPS 4 Sch 40",
+    "HSS 6 in x 4 in x 0.25 in wall",
+    "MC10X22",
+    "L 80x80x8",
+  ),
 );
 const lengths = fc.oneof(
   fc.integer({ min: 1, max: 40 }).map((n) => [`${n} ft`, n * 304.8] as const),
-  fc.tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 0, max: 11 })).map(([f, i]) => [`${f}'-${i}"`, f * 304.8 + i * 25.4] as const),
+  fc
+    .tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 0, max: 11 }))
+    .map(([f, i]) => [`${f}'-${i}"`, f * 304.8 + i * 25.4] as const),
   fc.integer({ min: 1, max: 12 }).map((n) => [`${n} m`, n * 1000] as const),
   fc.integer({ min: 13, max: 6000 }).map((n) => [`L=${n} mm`, n] as const),
   fc.integer({ min: 1, max: 120 }).map((n) => [`${n}" LG`, n * 25.4] as const),
 );
-const counts = fc.tuple(fc.integer({ min: 1, max: 500 }), fc.constantFrom("# pcs", "qty #", "(#)", "# Stk", "# pieces"))
+const counts = fc
+  .tuple(fc.integer({ min: 1, max: 500 }), fc.constantFrom("# pcs", "qty #", "(#)", "# Stk", "# pieces"))
   // "(304)" may be a grade, "304 pcs" too.
   .filter(([n]) => ![301, 302, 303, 304, 310, 316, 317, 319, 321, 347, 356, 410, 416, 420, 430, 431].includes(n))
   .map(([n, form]) => [form.replace("#", String(n)), n] as const);
@@ -114,15 +167,23 @@ const unitsOf = fc.constantFrom<Units>("inch", "metric");
 describe("laws", () => {
   it("a line made from its parts reads back to its parts, in whatever order they stand", () => {
     fc.assert(
-      fc.property(sizes, fc.constantFrom(...grades), lengths, counts, unitsOf, fc.shuffledSubarray([0, 1, 2, 3], { minLength: 4 }), (size, grade, [length, mm], [count, n], units, order) => {
-        const parts = [size, grade, length, count];
-        const line = order.map((i) => parts[i]).join(" , ");
-        const item = readItem(line, units, []);
-        expect([line, item.size]).toEqual([line, readSection(size, units).text]);
-        expect(item.grade).toBe(findMaterial(grade, []));
-        expect([line, item.length]).toEqual([line, expect.closeTo(mm, 6)]);
-        expect([line, item.quantity, item.unread]).toEqual([line, n, ""]);
-      }),
+      fc.property(
+        sizes,
+        fc.constantFrom(...grades),
+        lengths,
+        counts,
+        unitsOf,
+        fc.shuffledSubarray([0, 1, 2, 3], { minLength: 4 }),
+        (size, grade, [length, mm], [count, n], units, order) => {
+          const parts = [size, grade, length, count];
+          const line = order.map((i) => parts[i]).join(" , ");
+          const item = readItem(line, units, []);
+          expect([line, item.size]).toEqual([line, readSection(size, units).text]);
+          expect(item.grade).toBe(findMaterial(grade, []));
+          expect([line, item.length]).toEqual([line, expect.closeTo(mm, 6)]);
+          expect([line, item.quantity, item.unread]).toEqual([line, n, ""]);
+        },
+      ),
       { seed: 20260801, numRuns: 2000 },
     );
   });
@@ -135,7 +196,9 @@ describe("laws", () => {
   });
 
   it("words that say nothing of the size stand anywhere: the item is the same", () => {
-    const words = fc.shuffledSubarray(["HR", "annealed", "TGP", "urgent", "customer", "PO 778", "(12)", "4140", "RD"], { minLength: 9 });
+    const words = fc.shuffledSubarray(["HR", "annealed", "TGP", "urgent", "customer", "PO 778", "(12)", "4140", "RD"], {
+      minLength: 9,
+    });
     const plain = readItem('RD 3" x 14 ft 4140 annealed (12)', "inch", []);
     fc.assert(
       fc.property(words, fc.integer({ min: 0, max: 9 }), (order, at) => {
@@ -147,18 +210,92 @@ describe("laws", () => {
     );
   });
 
-  const tokens = [..."0123456789", "4140", "304", "1.4301", "1-1/4", "1/2", "x", "X", "by", "RD", "flat", "tube", "W12X50", "HEB 200", "Sch 40", "ft", "'", '"', "mm", "m", "pcs", "(10)", "qty", "LG", "L=", "@", "R/L", "Stk", "Rohr", "Winkel", "S355", "42CrMo4+QT", "brass", "17-4", "PH", "constructor", "__proto__", "€", "😀", "+", "-", "/", ",", ".", "#", "(", ")", "PO", "EN", "OD", "wall", "bundle", "mitre", "ü", "½", "Ø", "\u0000", "\u0001", "\u0002", "x".repeat(30)];
+  const tokens = [
+    ..."0123456789",
+    "4140",
+    "304",
+    "1.4301",
+    "1-1/4",
+    "1/2",
+    "x",
+    "X",
+    "by",
+    "RD",
+    "flat",
+    "tube",
+    "W12X50",
+    "HEB 200",
+    "Sch 40",
+    "ft",
+    "'",
+    '"',
+    "mm",
+    "m",
+    "pcs",
+    "(10)",
+    "qty",
+    "LG",
+    "L=",
+    "@",
+    "R/L",
+    "Stk",
+    "Rohr",
+    "Winkel",
+    "S355",
+    "42CrMo4+QT",
+    "brass",
+    "17-4",
+    "PH",
+    "constructor",
+    "__proto__",
+    "€",
+    "😀",
+    "+",
+    "-",
+    "/",
+    ",",
+    ".",
+    "#",
+    "(",
+    ")",
+    "PO",
+    "EN",
+    "OD",
+    "wall",
+    "bundle",
+    "mitre",
+    "ü",
+    "½",
+    "Ø",
+    "\u0000",
+    "\u0001",
+    "\u0002",
+    "x".repeat(30),
+  ];
   it("100,000 strings: nothing but InputError, every field a value or a refusal", () => {
-    const strings = fc.oneof(fc.string({ maxLength: 60, unit: "binary" }), fc.array(fc.constantFrom(...tokens), { maxLength: 16 }).chain((list) => fc.constantFrom("", " ").map((gap) => list.join(gap))));
+    const strings = fc.oneof(
+      fc.string({ maxLength: 60, unit: "binary" }),
+      fc
+        .array(fc.constantFrom(...tokens), { maxLength: 16 })
+        .chain((list) => fc.constantFrom("", " ").map((gap) => list.join(gap))),
+    );
     fc.assert(
       fc.property(strings, unitsOf, (text, units) => {
         try {
           // No expect here: it takes longer than the reader.
           const { size, section, material, grade, length, quantity, unread } = readItem(text, units, []);
-          const refused = [size, section, material, grade, length, quantity].filter((value) => value instanceof InputError);
+          const refused = [size, section, material, grade, length, quantity].filter(
+            (value) => value instanceof InputError,
+          );
           const positive = (value: unknown) => value instanceof InputError || (typeof value === "number" && value > 0);
           if (refused.some(({ reason }) => reason !== "none")) return false;
-          return positive(length) && positive(quantity) && (quantity instanceof InputError || Number.isInteger(quantity)) && (section instanceof InputError || section.area > 0) && typeof unread === "string";
+          return (
+            positive(length) &&
+            positive(quantity) &&
+            (quantity instanceof InputError || Number.isInteger(quantity)) &&
+            (section instanceof InputError || section.area > 0) &&
+            typeof unread === "string"
+          );
         } catch (refusal) {
           if (!(refusal instanceof InputError)) throw refusal;
           return refusal.reason === "invalid";

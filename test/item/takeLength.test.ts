@@ -24,7 +24,17 @@ it.each([
   expect(taken(line, "length")).toBe(words);
 });
 
-it.each(["RD 3 x 12", "L 3x3x1/4", "RD 3 LG 24", "M 10x9", "angle 4x3x1/4 long leg", "CUT 4140 RD 3", "2.25 LG 15/16 HEX", `6 LG 3" RD`, "6 CUT 3 RD"])("%s names none", (text) => {
+it.each([
+  "RD 3 x 12",
+  "L 3x3x1/4",
+  "RD 3 LG 24",
+  "M 10x9",
+  "angle 4x3x1/4 long leg",
+  "CUT 4140 RD 3",
+  "2.25 LG 15/16 HEX",
+  `6 LG 3" RD`,
+  "6 CUT 3 RD",
+])("%s names none", (text) => {
   expect(takeLength(lineOf(text))).toBeUndefined();
 });
 

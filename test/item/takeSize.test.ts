@@ -10,7 +10,7 @@ it.each([
   ["round 3", "round 3 in", undefined, undefined],
   ["round 3 x 12", "round 3 in", "12", undefined],
   [`round 3 x 12"`, "round 3 in", `12 "`, undefined],
-  ["W12x50 240\"", "W12X50", `240 "`, undefined],
+  ['W12x50 240"', "W12X50", `240 "`, undefined],
   ["2 W12x50", "W12X50", undefined, 2],
   ["2 flat 6x1x12", "flat 6 in x 1 in", "12", 2],
   ["3.5 (3-1/2) round", "round 3.5 in", undefined, undefined],
@@ -38,9 +38,12 @@ it("a length that the line names already is not taken twice", () => {
   expect(takeSize(lineOf("round 3 x 12"), { length: false, quantity: true }).section).toBeInstanceOf(InputError);
 });
 
-it.each(["6000 IPE 200", "1000 round 2", "144 W12x50", "240 round 3"])("%s: the number in front may be the quantity or the length (common practice, no source)", (text) => {
-  expect(sentence(takeSize(lineOf(text), open).quantity)).toContain("may be the quantity or a length");
-});
+it.each(["6000 IPE 200", "1000 round 2", "144 W12x50", "240 round 3"])(
+  "%s: the number in front may be the quantity or the length (common practice, no source)",
+  (text) => {
+    expect(sentence(takeSize(lineOf(text), open).quantity)).toContain("may be the quantity or a length");
+  },
+);
 
 it.each([
   ["500 hex 3/4 x 2.25", open, 500],

@@ -2,11 +2,35 @@ import { parseStringPromise } from "xml2js";
 
 /** Structural checks of an add-in-only manifest: the official validator needs the network, these do not. */
 
-interface Node { readonly "#name": string; readonly $?: Readonly<Record<string, string>>; readonly $$?: readonly Node[]; readonly _?: string }
+interface Node {
+  readonly "#name": string;
+  readonly $?: Readonly<Record<string, string>>;
+  readonly $$?: readonly Node[];
+  readonly _?: string;
+}
 
 /** Child elements in the order that the schema asks for. */
 const order: Readonly<Record<string, readonly string[]>> = {
-  OfficeApp: ["Id", "AlternateId", "Version", "ProviderName", "DefaultLocale", "DisplayName", "Description", "IconUrl", "HighResolutionIconUrl", "SupportUrl", "AppDomains", "Hosts", "Requirements", "DefaultSettings", "Permissions", "Dictionary", "VersionOverrides", "ExtendedOverrides"],
+  OfficeApp: [
+    "Id",
+    "AlternateId",
+    "Version",
+    "ProviderName",
+    "DefaultLocale",
+    "DisplayName",
+    "Description",
+    "IconUrl",
+    "HighResolutionIconUrl",
+    "SupportUrl",
+    "AppDomains",
+    "Hosts",
+    "Requirements",
+    "DefaultSettings",
+    "Permissions",
+    "Dictionary",
+    "VersionOverrides",
+    "ExtendedOverrides",
+  ],
   VersionOverrides: ["Description", "Requirements", "Hosts", "Resources", "WebApplicationInfo", "EquivalentAddins"],
   Host: ["Runtimes", "AllFormFactors", "DesktopFormFactor"],
   DesktopFormFactor: ["GetStarted", "FunctionFile", "ExtensionPoint"],
@@ -24,10 +48,22 @@ const walk = (node: Node, visit: (node: Node) => void): void => {
 
 const longest: Readonly<Record<string, number>> = { "bt:ShortStrings": 125, "bt:LongStrings": 250 };
 
-export interface Facts { readonly version: string; readonly namespace: string; readonly files: (path: string) => boolean; readonly iconSize: (path: string) => number }
+export interface Facts {
+  readonly version: string;
+  readonly namespace: string;
+  readonly files: (path: string) => boolean;
+  readonly iconSize: (path: string) => number;
+}
 
 export async function manifestProblems(xml: string, { version, namespace, files, iconSize }: Facts): Promise<string[]> {
-  const root = { "#name": "OfficeApp", ...((await parseStringPromise(xml, { explicitChildren: true, preserveChildrenOrder: true, explicitRoot: false })) as object) } as Node;
+  const root = {
+    "#name": "OfficeApp",
+    ...((await parseStringPromise(xml, {
+      explicitChildren: true,
+      preserveChildrenOrder: true,
+      explicitRoot: false,
+    })) as object),
+  } as Node;
   const out: string[] = [];
   const defined = new Map<string, string>();
   const used: string[] = [];
@@ -45,10 +81,14 @@ export async function manifestProblems(xml: string, { version, namespace, files,
         else last = at;
       }
     }
-    if (/^bt:(Image|Url|String)$/.test(name) && n.$?.["id"] !== undefined) defined.set(n.$["id"], n.$["DefaultValue"] ?? "");
+    if (/^bt:(Image|Url|String)$/.test(name) && n.$?.["id"] !== undefined)
+      defined.set(n.$["id"], n.$["DefaultValue"] ?? "");
     if (n.$?.["resid"] !== undefined) used.push(n.$["resid"]);
-    if (n.$?.["resid"] !== undefined && n.$["resid"].length > 32) out.push(`${n.$["resid"]}: longer than 32 characters`);
-    for (const child of n.$$ ?? []) if ((child.$?.["DefaultValue"] ?? "").length > (longest[name] ?? 2048)) out.push(`${child.$?.["id"]}: text too long`);
+    if (n.$?.["resid"] !== undefined && n.$["resid"].length > 32)
+      out.push(`${n.$["resid"]}: longer than 32 characters`);
+    for (const child of n.$$ ?? [])
+      if ((child.$?.["DefaultValue"] ?? "").length > (longest[name] ?? 2048))
+        out.push(`${child.$?.["id"]}: text too long`);
     const url = n.$?.["DefaultValue"];
     if (url !== undefined && /^[a-z]+:\/\//.test(url)) {
       const path = new URL(url).pathname.slice(1);
@@ -60,7 +100,8 @@ export async function manifestProblems(xml: string, { version, namespace, files,
       }
     }
     if (name === "Runtime") runtimePages.add(n.$?.["resid"]);
-    if (name === "Page" || name === "Action") runtimePages.add(n.$$?.find((c) => c["#name"] === "SourceLocation")?.$?.["resid"]);
+    if (name === "Page" || name === "Action")
+      runtimePages.add(n.$$?.find((c) => c["#name"] === "SourceLocation")?.$?.["resid"]);
     if (name === "AppDomains" && children.length === 0) out.push("AppDomains: empty");
   });
   for (const id of used) if (!defined.has(id)) out.push(`${id}: used, not defined`);

@@ -5,7 +5,12 @@ import { materialSources } from "../../src/data/materialSources";
 import { builtInMaterials } from "../../src/material/builtInMaterials";
 import { fixture } from "./fixture";
 
-const factor: Record<string, number> = { "g/cm3": 1e-6, "kg/m3": 1e-9, "lb/in3": 0.45359237 / 25.4 ** 3, "lb/ft3": 0.45359237 / 304.8 ** 3 };
+const factor: Record<string, number> = {
+  "g/cm3": 1e-6,
+  "kg/m3": 1e-9,
+  "lb/in3": 0.45359237 / 25.4 ** 3,
+  "lb/ft3": 0.45359237 / 304.8 ** 3,
+};
 
 describe("density against a second source", () => {
   const rows = fixture("densities.csv");
@@ -34,25 +39,32 @@ describe("every material", () => {
     [/refractory/, 6400, 19_300],
   ];
 
-  it.each(builtInMaterials)("$key lies in plausible ranges", ({ density, family, hardness, tensile, machinability, force, group, letter, condition }) => {
-    const [, least, most] = densities.find(([pattern]) => pattern.test(family))!;
-    expect(density * 1e9).toBeGreaterThanOrEqual(least);
-    expect(density * 1e9).toBeLessThanOrEqual(most);
-    expect(hardness.least).toBeGreaterThanOrEqual(25);
-    expect(hardness.least).toBeLessThan(hardness.most);
-    expect(hardness.most).toBeLessThanOrEqual(600);
-    expect(tensile).toBeGreaterThanOrEqual(100);
-    expect(tensile).toBeLessThanOrEqual(1700);
-    if (machinability !== undefined) expect(machinability.percent).toBeGreaterThan(5);
-    if (machinability !== undefined) expect(machinability.percent).toBeLessThanOrEqual(machinability.basis.startsWith("C36000") ? 100 : 500);
-    if (force !== undefined) expect([force.kc11 >= 250 && force.kc11 <= 3500, force.mc >= 0.1 && force.mc <= 0.3]).toEqual([true, true]);
-    expect("PMKNSH").toContain(letter);
-    if (group !== undefined) expect("PMKNSH").toContain(group.letter);
-    expect(condition).not.toBe("");
-  });
+  it.each(builtInMaterials)(
+    "$key lies in plausible ranges",
+    ({ density, family, hardness, tensile, machinability, force, group, letter, condition }) => {
+      const [, least, most] = densities.find(([pattern]) => pattern.test(family))!;
+      expect(density * 1e9).toBeGreaterThanOrEqual(least);
+      expect(density * 1e9).toBeLessThanOrEqual(most);
+      expect(hardness.least).toBeGreaterThanOrEqual(25);
+      expect(hardness.least).toBeLessThan(hardness.most);
+      expect(hardness.most).toBeLessThanOrEqual(600);
+      expect(tensile).toBeGreaterThanOrEqual(100);
+      expect(tensile).toBeLessThanOrEqual(1700);
+      if (machinability !== undefined) expect(machinability.percent).toBeGreaterThan(5);
+      if (machinability !== undefined)
+        expect(machinability.percent).toBeLessThanOrEqual(machinability.basis.startsWith("C36000") ? 100 : 500);
+      if (force !== undefined)
+        expect([force.kc11 >= 250 && force.kc11 <= 3500, force.mc >= 0.1 && force.mc <= 0.3]).toEqual([true, true]);
+      expect("PMKNSH").toContain(letter);
+      if (group !== undefined) expect("PMKNSH").toContain(group.letter);
+      expect(condition).not.toBe("");
+    },
+  );
 
   it("tensile strength and hardness of a steel belong together: Rm is 2.6 to 4.3 times the mean HB (about 3.4, EN ISO 18265)", () => {
-    for (const { family, tensile, hardness, key } of builtInMaterials.filter((material) => /carbon|structural|alloy steel|tool/.test(material.family))) {
+    for (const { family, tensile, hardness, key } of builtInMaterials.filter((material) =>
+      /carbon|structural|alloy steel|tool/.test(material.family),
+    )) {
       const ratio = tensile / ((hardness.least + hardness.most) / 2);
       expect([key, family, ratio > 2.6 && ratio < 4.3]).toEqual([key, family, true]);
     }
@@ -61,7 +73,11 @@ describe("every material", () => {
   it("has unique keys and names, and one default per grade", () => {
     expect(new Set(builtInMaterials.map(({ key }) => key)).size).toBe(builtInMaterials.length);
     expect(new Set(builtInMaterials.map(({ name }) => name.toLowerCase())).size).toBe(builtInMaterials.length);
-    for (const grade of new Set(builtInMaterials.map((material) => material.grade))) expect([grade, builtInMaterials.filter((material) => material.grade === grade && material.isDefault).length]).toEqual([grade, 1]);
+    for (const grade of new Set(builtInMaterials.map((material) => material.grade)))
+      expect([
+        grade,
+        builtInMaterials.filter((material) => material.grade === grade && material.isDefault).length,
+      ]).toEqual([grade, 1]);
   });
 
   it("has known sources, marks and hazards, and says so where a value is from memory or estimated", () => {
@@ -79,17 +95,60 @@ describe("every material", () => {
 
   it("gives the plain columns of a row back: 17-4PH H900 (ASTM A564, W.-Nr. 1.4542)", () => {
     const material = builtInMaterials.find(({ key }) => key === "17-4ph-h900")!;
-    expect(material).toMatchObject({ grade: "17-4ph", isDefault: false, condition: "H900", density: 7800e-9, hardness: { least: 388, most: 448 }, tensile: 1340 });
-    expect(material.designations.map(({ kind, text }) => `${kind} ${text}`)).toEqual(["UNS S17400", "AISI, SAE or ASTM AISI 630", "W.-Nr. 1.4542", "EN name X5CrNiCuNb16-4", "JIS SUS630"]);
+    expect(material).toMatchObject({
+      grade: "17-4ph",
+      isDefault: false,
+      condition: "H900",
+      density: 7800e-9,
+      hardness: { least: 388, most: 448 },
+      tensile: 1340,
+    });
+    expect(material.designations.map(({ kind, text }) => `${kind} ${text}`)).toEqual([
+      "UNS S17400",
+      "AISI, SAE or ASTM AISI 630",
+      "W.-Nr. 1.4542",
+      "EN name X5CrNiCuNb16-4",
+      "JIS SUS630",
+    ]);
     expect(material.group?.name).toBe("duplex and PH stainless");
   });
 
   it("has no cutting group on purpose where a band saw has no data", () => {
-    expect(builtInMaterials.filter(({ group }) => group === undefined).map(({ key }) => key)).toEqual(["mn-steel", "adi-1050", "mo", "tzm", "w-90", "w-95", "ta"]);
+    expect(builtInMaterials.filter(({ group }) => group === undefined).map(({ key }) => key)).toEqual([
+      "mn-steel",
+      "adi-1050",
+      "mo",
+      "tzm",
+      "w-90",
+      "w-95",
+      "ta",
+    ]);
   });
 
   it("shows no registered trade name and no code of a private list", () => {
-    const text = JSON.stringify(builtInMaterials.map(({ name, designations, group }) => [name, designations, group?.name])).toLowerCase();
-    for (const part of ["inconel", "monel", "hastelloy", "incoloy", "nimonic", "stellite", "nitronic", "waspaloy", "invar", "hardox", "zamak", "ampco", "v2a", "v4a", "stressproof", "toolox", "toughmet", "mic-6"]) expect(text).not.toContain(part);
+    const text = JSON.stringify(
+      builtInMaterials.map(({ name, designations, group }) => [name, designations, group?.name]),
+    ).toLowerCase();
+    for (const part of [
+      "inconel",
+      "monel",
+      "hastelloy",
+      "incoloy",
+      "nimonic",
+      "stellite",
+      "nitronic",
+      "waspaloy",
+      "invar",
+      "hardox",
+      "zamak",
+      "ampco",
+      "v2a",
+      "v4a",
+      "stressproof",
+      "toolox",
+      "toughmet",
+      "mic-6",
+    ])
+      expect(text).not.toContain(part);
   });
 });

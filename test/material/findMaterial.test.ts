@@ -38,10 +38,20 @@ describe("every row resolves to itself", () => {
 
 const isUns = (text: string): boolean => /^[A-Z]\d{5}$/.test(text);
 const isNumber = (text: string): boolean => /^\d\.\d{4}$/.test(text);
-const listed = new Set(builtInMaterials.flatMap(({ designations }) => designations.map(({ text }) => text)).filter((text) => isUns(text) || isNumber(text)));
+const listed = new Set(
+  builtInMaterials
+    .flatMap(({ designations }) => designations.map(({ text }) => text))
+    .filter((text) => isUns(text) || isNumber(text)),
+);
 
 function neighbours(text: string): string[] {
-  return [...text].flatMap((character, i) => (/\d/.test(character) ? [..."0123456789"].filter((digit) => digit !== character).map((digit) => text.slice(0, i) + digit + text.slice(i + 1)) : []));
+  return [...text].flatMap((character, i) =>
+    /\d/.test(character)
+      ? [..."0123456789"]
+          .filter((digit) => digit !== character)
+          .map((digit) => text.slice(0, i) + digit + text.slice(i + 1))
+      : [],
+  );
 }
 
 describe("one designation is never answered with another", () => {
@@ -52,7 +62,27 @@ describe("one designation is never answered with another", () => {
     expect(strangers.filter((text) => !(refusal(text).reason === "none"))).toEqual([]);
   });
 
-  it.each(["1.4302", "4141", "A572-5", "316LL", "C36001", "5.2100", "1.095", "174", "654512", "6061-T4", "6061-O", "1045 QT", "304/303", "17-4 H1151", "420 C", "304 N", "304H", "316 F", "1018/1020"])("%s is none", (designation) => {
+  it.each([
+    "1.4302",
+    "4141",
+    "A572-5",
+    "316LL",
+    "C36001",
+    "5.2100",
+    "1.095",
+    "174",
+    "654512",
+    "6061-T4",
+    "6061-O",
+    "1045 QT",
+    "304/303",
+    "17-4 H1151",
+    "420 C",
+    "304 N",
+    "304H",
+    "316 F",
+    "1018/1020",
+  ])("%s is none", (designation) => {
     expect(refusal(designation).reason).toBe("none");
   });
 
@@ -67,7 +97,9 @@ describe("numbers in cells", () => {
   const numbers = [...listed].filter(isNumber);
   /** Who has the number by the standard: listed as the same first, then near; the default condition of a grade. */
   const owner = (number: string): string[] => {
-    const who = builtInMaterials.flatMap((material) => material.designations.filter(({ text }) => text === number).map(({ near }) => ({ material, near })));
+    const who = builtInMaterials.flatMap((material) =>
+      material.designations.filter(({ text }) => text === number).map(({ near }) => ({ material, near })),
+    );
     const same = who.filter(({ near }) => !near || who.every((other) => other.near));
     return same.filter(({ material }) => material.isDefault).map(({ material }) => material.key);
   };
@@ -106,7 +138,34 @@ describe("numbers in cells", () => {
 });
 
 describe("odd texts throw nothing but InputError", () => {
-  const odd = ["constructor", "__proto__", "toString", "hasOwnProperty", "1E3", "1e5", "((((", "////", "+", "%", "@", "~", "=1+1", "Ⅳ", "ﬁ", "💥", "4140".repeat(100), "a".repeat(100_000), " ".repeat(10_000) + "x", "((".repeat(50_000), "GRADE ".repeat(5000), "SS ".repeat(20_000), "1.4301/".repeat(2000), "\u0000", "NaN", "undefined"];
+  const odd = [
+    "constructor",
+    "__proto__",
+    "toString",
+    "hasOwnProperty",
+    "1E3",
+    "1e5",
+    "((((",
+    "////",
+    "+",
+    "%",
+    "@",
+    "~",
+    "=1+1",
+    "Ⅳ",
+    "ﬁ",
+    "💥",
+    "4140".repeat(100),
+    "a".repeat(100_000),
+    " ".repeat(10_000) + "x",
+    "((".repeat(50_000),
+    "GRADE ".repeat(5000),
+    "SS ".repeat(20_000),
+    "1.4301/".repeat(2000),
+    "\u0000",
+    "NaN",
+    "undefined",
+  ];
   it.each(odd.map((text) => [text.slice(0, 20), text]))("%s", (_, text) => {
     expect(refusal(text).reason).toBe("none");
   });
@@ -117,14 +176,42 @@ describe("odd texts throw nothing but InputError", () => {
 });
 
 describe("separators, case and width do not matter", () => {
-  it.each(["x5crni1810", "X5 CrNi 18 10", "X5CrNi18-10", "Ｘ５ＣｒＮｉ１８－１０", "1,4301", "14301", "W.-Nr. 1.4301", "WNr 1.4301", "Werkstoff-Nr. 1.4301", "EN 1.4301", "DIN EN 1.4301", "UNS S30400", "aisi-304", "Type 304", " 304 "])("%s is 304", (text) => {
+  it.each([
+    "x5crni1810",
+    "X5 CrNi 18 10",
+    "X5CrNi18-10",
+    "Ｘ５ＣｒＮｉ１８－１０",
+    "1,4301",
+    "14301",
+    "W.-Nr. 1.4301",
+    "WNr 1.4301",
+    "Werkstoff-Nr. 1.4301",
+    "EN 1.4301",
+    "DIN EN 1.4301",
+    "UNS S30400",
+    "aisi-304",
+    "Type 304",
+    " 304 ",
+  ])("%s is 304", (text) => {
     expect(find(text).key).toBe("304");
   });
 });
 
 describe("own materials", () => {
-  const own = ownMaterial({ name: "Customer X 304", like: find("304"), rateFactor: 0.9, density: undefined, price: undefined });
-  const shadow = ownMaterial({ name: "4140", like: find("4340"), rateFactor: undefined, density: undefined, price: undefined });
+  const own = ownMaterial({
+    name: "Customer X 304",
+    like: find("304"),
+    rateFactor: 0.9,
+    density: undefined,
+    price: undefined,
+  });
+  const shadow = ownMaterial({
+    name: "4140",
+    like: find("4340"),
+    rateFactor: undefined,
+    density: undefined,
+    price: undefined,
+  });
 
   it("are found first, by name", () => {
     expect(findMaterial("customer x-304", [own])).toBe(own);

@@ -48,13 +48,46 @@ describe("refusals", () => {
   });
 
   it("a long text is cut in the message", () => {
-    expect(() => match("q".repeat(500))).toThrow(expect.objectContaining({ facts: { given: `${"q".repeat(60)}…` } }) as Error);
+    expect(() => match("q".repeat(500))).toThrow(
+      expect.objectContaining({ facts: { given: `${"q".repeat(60)}…` } }) as Error,
+    );
   });
 });
 
 it("any text is answered or refused with an InputError (2,000 texts, half of them built from pieces of designations)", () => {
-  const piece = fc.constantFrom("AISI", "4140", "304", "1.4301", "EN", "AW", "-", "/", "(", ")", "+", "QT", " ", "GR", "B", "A500", "SS", "steel", "titanium", "T6", ".", ",", "17-4", "PH", "H1150", "UNS", "S30400");
-  const text = fc.oneof(fc.string({ maxLength: 60 }), fc.array(piece, { maxLength: 8 }).map((pieces) => pieces.join("")));
+  const piece = fc.constantFrom(
+    "AISI",
+    "4140",
+    "304",
+    "1.4301",
+    "EN",
+    "AW",
+    "-",
+    "/",
+    "(",
+    ")",
+    "+",
+    "QT",
+    " ",
+    "GR",
+    "B",
+    "A500",
+    "SS",
+    "steel",
+    "titanium",
+    "T6",
+    ".",
+    ",",
+    "17-4",
+    "PH",
+    "H1150",
+    "UNS",
+    "S30400",
+  );
+  const text = fc.oneof(
+    fc.string({ maxLength: 60 }),
+    fc.array(piece, { maxLength: 8 }).map((pieces) => pieces.join("")),
+  );
   fc.assert(
     fc.property(text, (designation) => {
       try {
@@ -68,5 +101,6 @@ it("any text is answered or refused with an InputError (2,000 texts, half of the
 });
 
 it("upper and lower case and outer blanks never change the answer", () => {
-  for (const text of ["x5crni18-10", "en aw-6082 t6", "17-4ph h900", "grade 2 titanium", "a500 gr b"]) expect(match(` ${text.toUpperCase()} `).material).toBe(match(text).material);
+  for (const text of ["x5crni18-10", "en aw-6082 t6", "17-4ph h900", "grade 2 titanium", "a500 gr b"])
+    expect(match(` ${text.toUpperCase()} `).material).toBe(match(text).material);
 });

@@ -8,7 +8,15 @@ const data = (designation: string) => materialData({ material: matchMaterial(des
 
 describe("materialData", () => {
   it("304: density as EN 10088-1 prints it (7.9 kg/dm³), group and letter", () => {
-    expect(data("304")).toMatchObject({ name: "304 austenitic stainless", group: "austenitic stainless", letter: "M", condition: "annealed", density: 7900e-9, machinability: 45, machinabilityBasis: "AISI 1112/1212 = 100" });
+    expect(data("304")).toMatchObject({
+      name: "304 austenitic stainless",
+      group: "austenitic stainless",
+      letter: "M",
+      condition: "annealed",
+      density: 7900e-9,
+      machinability: 45,
+      machinabilityBasis: "AISI 1112/1212 = 100",
+    });
   });
 
   it("ferritic stainless is P by ISO 513 and M in most shops", () => {
@@ -30,7 +38,8 @@ describe("materialData", () => {
     expect(data("12L14").hazards).toContain("lead");
     expect(data("AZ31B").hazards).toContain("never water");
     expect(data("1018").hazards).toContain("safety data sheet");
-    for (const part of ["Isolate and lock out", "machine's manual", "local codes", "qualified person"]) expect(data("1018").cautions).toContain(part);
+    for (const part of ["Isolate and lock out", "machine's manual", "local codes", "qualified person"])
+      expect(data("1018").cautions).toContain(part);
   });
 
   it("sources and how sure: marks of the row, credit of the machining cards, calibration of the duplex and PH group", () => {
@@ -43,7 +52,12 @@ describe("materialData", () => {
   it("every field of every material is filled", () => {
     for (const material of builtInMaterials) {
       const { machinability, ...rest } = materialData({ material: { material, matched: material.key, note: "" } });
-      for (const [field, value] of Object.entries(rest)) expect([material.key, field, value === "" || value === undefined || Number.isNaN(value)]).toEqual([material.key, field, false]);
+      for (const [field, value] of Object.entries(rest))
+        expect([material.key, field, value === "" || value === undefined || Number.isNaN(value)]).toEqual([
+          material.key,
+          field,
+          false,
+        ]);
       expect(machinability instanceof InputError || machinability > 0).toBe(true);
     }
   });

@@ -5,8 +5,16 @@ import { materialIndex } from "../../src/material/materialIndex";
 
 it("holds every designation, key and name of every row", () => {
   for (const material of builtInMaterials) {
-    for (const text of [material.key, material.grade, material.name, ...material.designations.map((designation) => designation.text)]) {
-      expect([text, materialIndex.get(compactDesignation(text))?.some((entry) => entry.material.grade === material.grade)]).toEqual([text, true]);
+    for (const text of [
+      material.key,
+      material.grade,
+      material.name,
+      ...material.designations.map((designation) => designation.text),
+    ]) {
+      expect([
+        text,
+        materialIndex.get(compactDesignation(text))?.some((entry) => entry.material.grade === material.grade),
+      ]).toEqual([text, true]);
     }
   }
 });

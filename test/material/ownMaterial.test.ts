@@ -9,14 +9,24 @@ const none = { rateFactor: undefined, density: undefined, price: undefined };
 
 describe("ownMaterial", () => {
   it("takes from the like grade what the shop does not state", () => {
-    expect(ownMaterial({ name: "  Pump shaft bar ", like, ...none })).toEqual({ ...like, key: "Pump shaft bar", grade: "Pump shaft bar", name: "Pump shaft bar", isDefault: true, designations: [], own: true });
+    expect(ownMaterial({ name: "  Pump shaft bar ", like, ...none })).toEqual({
+      ...like,
+      key: "Pump shaft bar",
+      grade: "Pump shaft bar",
+      name: "Pump shaft bar",
+      isDefault: true,
+      designations: [],
+      own: true,
+    });
   });
 
   it("keeps the shop's own values and says whose they are", () => {
     const own = ownMaterial({ name: "Duplex X", like, rateFactor: 0.8, density: 7810e-9, price: 6.5 });
     expect(own).toMatchObject({ rateFactor: 0.8, density: 7810e-9, price: 6.5, group: like.group });
     expect(own.sources).toBe(`${like.sources[0]}+${like.sources.slice(2)}`);
-    expect(materialData({ material: { material: own, matched: own.name, note: "" } }).sure).toContain("density the shop's own, hardness from memory");
+    expect(materialData({ material: { material: own, matched: own.name, note: "" } }).sure).toContain(
+      "density the shop's own, hardness from memory",
+    );
   });
 
   it.each<[string, Partial<OwnMaterial>]>([

@@ -6,7 +6,10 @@ describe("provenance", () => {
   it("gives a source and one of the marks in words for every value of every material (the table's own keys)", () => {
     for (const material of builtInMaterials) {
       const rows = provenance(material);
-      expect(rows.map((r) => r.label), material.key).toEqual(expect.arrayContaining(["designations", "hardness"]));
+      expect(
+        rows.map((r) => r.label),
+        material.key,
+      ).toEqual(expect.arrayContaining(["designations", "hardness"]));
       for (const { source, mark } of rows) {
         expect(source.length, material.key).toBeGreaterThan(3);
         expect(["seen in its source", "from memory", "estimated", "the shop's own"]).toContain(mark);

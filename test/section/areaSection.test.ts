@@ -9,7 +9,13 @@ it.each([
   ["area 10 sq in", "metric", 6451.6, "area 10 in2"],
   ["area 500 mm^2", "inch", 500, "area 500 mm2"],
 ] as const)("%s (%s)", (text, unit, area, canonical) => {
-  expect(areaSection(text, unit)).toMatchObject({ area: expect.closeTo(area, 9), pieceArea: expect.closeTo(area, 9), text: canonical, outline: undefined, pieces: 1 });
+  expect(areaSection(text, unit)).toMatchObject({
+    area: expect.closeTo(area, 9),
+    pieceArea: expect.closeTo(area, 9),
+    text: canonical,
+    outline: undefined,
+    pieces: 1,
+  });
 });
 it.each(["round 7", "area", "area round 7"])("%s is another size", (text) => {
   expect(areaSection(text, "inch")).toBeUndefined();

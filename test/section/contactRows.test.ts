@@ -16,7 +16,9 @@ describe("contactRows (geometry)", () => {
   });
   it("where the width jumps the larger side counts, at both ends alike (box 100 x 100 x 5 at 5 mm from its ends)", () => {
     const found = rows("box 100 mm x 100 mm x 5 mm", 20);
-    expect(found.map(({ width }) => Number(width.toFixed(6)))).toEqual([...found].reverse().map(({ width }) => Number(width.toFixed(6))));
+    expect(found.map(({ width }) => Number(width.toFixed(6)))).toEqual(
+      [...found].reverse().map(({ width }) => Number(width.toFixed(6))),
+    );
     expect(found[1]!.width).toBeGreaterThan(95);
   });
   it("a beam lying on its flanges: one cut in the web, two in the flanges", () => {

@@ -7,8 +7,17 @@ import type { Shape } from "../../src/section/shape";
 
 /** Rows of a fixture: comment lines and the heading left out, quoted cells unquoted. */
 export function fixture(name: string): string[][] {
-  const lines = readFileSync(new URL(`../data/section/${name}`, import.meta.url), "utf8").trim().split("\n").filter((line) => !line.startsWith("#"));
-  return lines.slice(1).map((line) => [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)].map((cell) => (cell[1] ?? cell[2] ?? "").replace(/""/g, '"')));
+  const lines = readFileSync(new URL(`../data/section/${name}`, import.meta.url), "utf8")
+    .trim()
+    .split("\n")
+    .filter((line) => !line.startsWith("#"));
+  return lines
+    .slice(1)
+    .map((line) =>
+      [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)].map((cell) =>
+        (cell[1] ?? cell[2] ?? "").replace(/""/g, '"'),
+      ),
+    );
 }
 
 /** The refusal that a call ends in: reason, parameter and its sentence with the facts put in. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { layBar } from "../../src/section/layBar";
 import { outlineEdges } from "../../src/section/outlineEdges";
-import { rolledRow } from "../../src/section/rolledRow";
-import { rolledShape } from "../../src/section/rolledShape";
+import { rolledRow } from "../../src/size/rolledRow";
+import { rolledShape } from "../../src/size/rolledShape";
 import { refusal } from "./fixture";
 
 const beam = rolledShape(rolledRow("HEB", "200")!).shape;
@@ -22,8 +22,18 @@ describe("layBar (default orientations: common practice, no source; heights: geo
     ["hexagon point up", { kind: "hexagon", across: 30 }, "diamond", 60 / Math.sqrt(3)],
     ["octagon point up", { kind: "octagon", across: 30 }, "diamond", 30 / Math.cos(Math.PI / 8)],
     ["box", { kind: "box", width: 60, height: 40, wall: 4, outer: 6, inner: 4 }, undefined, 40],
-    ["channel", { kind: "channel", depth: 200, width: 80, web: 6, flange: 11, slope: 0, root: 13, toe: 0 }, undefined, 80],
-    ["channel upright", { kind: "channel", depth: 200, width: 80, web: 6, flange: 11, slope: 0, root: 13, toe: 0 }, "upright", 200],
+    [
+      "channel",
+      { kind: "channel", depth: 200, width: 80, web: 6, flange: 11, slope: 0, root: 13, toe: 0 },
+      undefined,
+      80,
+    ],
+    [
+      "channel upright",
+      { kind: "channel", depth: 200, width: 80, web: 6, flange: 11, slope: 0, root: 13, toe: 0 },
+      "upright",
+      200,
+    ],
     ["tee", { kind: "tee", depth: 150, width: 200, web: 9, flange: 15, slope: 0, root: 18, toe: 0 }, "flange up", 150],
   ] as const)("%s", (_name, shape, lie, expected) => {
     expect(height(shape, lie)).toBeCloseTo(expected, 9);
@@ -37,7 +47,9 @@ describe("layBar (default orientations: common practice, no source; heights: geo
     expect(height(beam, "web up", 90)).toBeCloseTo(height(beam, "web flat"), 9);
   });
   it("a round is not turned", () => {
-    expect(layBar({ kind: "round", diameter: 10 }, "round", undefined, 33)).toEqual(layBar({ kind: "round", diameter: 10 }, "round", undefined, 0));
+    expect(layBar({ kind: "round", diameter: 10 }, "round", undefined, 33)).toEqual(
+      layBar({ kind: "round", diameter: 10 }, "round", undefined, 0),
+    );
   });
   it.each([
     [{ kind: "round", diameter: 10 }, "flat", "it lies the same every way"],

@@ -14,11 +14,31 @@ describe("outlineArea against closed forms (geometry; EN 10365, EN 10056-1, EN 1
     ["hexagon", area({ kind: "hexagon", across: 36 }), (Math.sqrt(3) / 2) * 36 ** 2],
     ["octagon", area({ kind: "octagon", across: 50 }), 2 * (Math.SQRT2 - 1) * 50 ** 2],
     ["tube", area({ kind: "tube", diameter: 114.3, wall: 5 }), Math.PI * 5 * 109.3],
-    ["box", area({ kind: "box", width: 150, height: 100, wall: 8, outer: 12, inner: 8 }), 2 * 8 * (250 - 16) - (4 - Math.PI) * (144 - 64)],
-    ["angle", area({ kind: "angle", long: 100, short: 75, thickness: 8, root: 10, toe: 5 }), 8 * (175 - 8) + K * (100 - 50)],
-    ["beam", area({ kind: "beam", depth: 200, width: 100, web: 5.6, flange: 8.5, slope: 0, root: 12, toe: 0 }), 2 * 100 * 8.5 + 183 * 5.6 + 4 * K * 144],
-    ["channel", area({ kind: "channel", depth: 200, width: 80, web: 6, flange: 11, slope: 0, root: 13, toe: 0 }), 2 * 80 * 11 + 178 * 6 + 2 * K * 169],
-    ["tee", area({ kind: "tee", depth: 150, width: 200, web: 9, flange: 15, slope: 0, root: 18, toe: 0 }), 200 * 15 + 135 * 9 + 2 * K * 324],
+    [
+      "box",
+      area({ kind: "box", width: 150, height: 100, wall: 8, outer: 12, inner: 8 }),
+      2 * 8 * (250 - 16) - (4 - Math.PI) * (144 - 64),
+    ],
+    [
+      "angle",
+      area({ kind: "angle", long: 100, short: 75, thickness: 8, root: 10, toe: 5 }),
+      8 * (175 - 8) + K * (100 - 50),
+    ],
+    [
+      "beam",
+      area({ kind: "beam", depth: 200, width: 100, web: 5.6, flange: 8.5, slope: 0, root: 12, toe: 0 }),
+      2 * 100 * 8.5 + 183 * 5.6 + 4 * K * 144,
+    ],
+    [
+      "channel",
+      area({ kind: "channel", depth: 200, width: 80, web: 6, flange: 11, slope: 0, root: 13, toe: 0 }),
+      2 * 80 * 11 + 178 * 6 + 2 * K * 169,
+    ],
+    [
+      "tee",
+      area({ kind: "tee", depth: 150, width: 200, web: 9, flange: 15, slope: 0, root: 18, toe: 0 }),
+      200 * 15 + 135 * 9 + 2 * K * 324,
+    ],
     [
       "tapered beam",
       area({ kind: "beam", depth: 200, width: 90, web: 7.5, flange: 11.0375, slope: 0.14, root: 7.5, toe: 4.5 }),

@@ -9,7 +9,8 @@ import { sectionStack } from "../../src/section/sectionStack";
 import type { Section } from "../../src/section/section";
 import { fixture, refusal } from "./fixture";
 
-const stackArea = ({ outline, pieces, mitre }: Section) => (outlineArea(outline!) * pieces) / Math.cos((mitre * Math.PI) / 180);
+const stackArea = ({ outline, pieces, mitre }: Section) =>
+  (outlineArea(outline!) * pieces) / Math.cos((mitre * Math.PI) / 180);
 
 describe("82 examples (common practice; areas and heights by a separate program)", () => {
   const rows = fixture("examples.csv");
@@ -41,7 +42,9 @@ describe("52 refusals (common practice, no source)", () => {
     expect(rows).toHaveLength(52);
   });
   it.each(rows)("%s %s: %s", (kind, text, code, message) => {
-    const { reason, parameter, sentence } = refusal(() => readSection(kind === "number" ? Number(text) : text!, "inch"));
+    const { reason, parameter, sentence } = refusal(() =>
+      readSection(kind === "number" ? Number(text) : text!, "inch"),
+    );
     expect(sentence).toBe(message);
     expect(parameter).toBe("section");
     expect(reason).toBe(code === "NOT-FOUND" ? "none" : "invalid");
@@ -50,7 +53,8 @@ describe("52 refusals (common practice, no source)", () => {
 
 describe("order-list habits, sizes (areas in in²: geometry by hand, or the published area of the standard named)", () => {
   const tube = (diameter: number, wall: number) => Math.PI * wall * (diameter - wall);
-  const box = (b: number, h: number, t: number, outer: number, inner: number) => 2 * t * (b + h - 2 * t) - (4 - Math.PI) * t * t * (outer ** 2 - inner ** 2);
+  const box = (b: number, h: number, t: number, outer: number, inner: number) =>
+    2 * t * (b + h - 2 * t) - (4 - Math.PI) * t * t * (outer ** 2 - inner ** 2);
   const cases: readonly (readonly [text: string, canonical: string, area: number])[] = [
     [`RND BAR 3-1/2" DIA`, "round 3.5 in", (Math.PI * 3.5 ** 2) / 4],
     [`2" SCH 80 PIPE SMLS`, "NPS 2 Sch 80", tube(2.375, 0.218)], // ASME B36.10M
@@ -191,9 +195,12 @@ describe("order-list habits, refusals (common practice, no source)", () => {
   ])("%s: %s", (text, part) => {
     expect(refusal(() => readSection(text, "inch")).sentence).toContain(part);
   });
-  it.each(["round 3", "flat 6x1", "tube 6x0.5"])("%s with a metric default is more likely in inches: write the unit", (text) => {
-    expect(refusal(() => readSection(text, "metric")).sentence).toContain("write the unit");
-  });
+  it.each(["round 3", "flat 6x1", "tube 6x0.5"])(
+    "%s with a metric default is more likely in inches: write the unit",
+    (text) => {
+      expect(refusal(() => readSection(text, "metric")).sentence).toContain("write the unit");
+    },
+  );
   it("a mistyped word is never corrected by itself", () => {
     expect(refusal(() => readSection("hexx 2", "inch")).sentence).toContain('did you mean "hex"?');
   });
@@ -203,13 +210,18 @@ describe("traps", () => {
   it("XXS is a word and not x XS: the wall of NPS 2-1/2 is 14.02 mm (ASME B36.10M)", () => {
     const stack = sectionStack(readSection("pipe 2-1/2 XXS", "inch"));
     expect(stack.height).toBeCloseTo(73.025, 3);
-    expect(sectionProfile(readSection("pipe 2-1/2 XXS", "inch")).greatestWidth).toBeCloseTo(2 * Math.sqrt(14.0208 * (73.025 - 14.0208)), 3);
+    expect(sectionProfile(readSection("pipe 2-1/2 XXS", "inch")).greatestWidth).toBeCloseTo(
+      2 * Math.sqrt(14.0208 * (73.025 - 14.0208)),
+      3,
+    );
   });
   it.each([10959, 37257, 45720, 73050])("the whole number %d is a date", (serial) => {
     expect(refusal(() => readSection(serial, "inch")).sentence).toContain("Excel turned the size");
   });
   it.each([7, 0.75, 10958, 73051, -3, 45720.5])("the number %d is only a number", (number) => {
-    expect(refusal(() => readSection(number, "inch")).sentence).toBe(`${number} is only a number: round ${number}, or area ${number}`);
+    expect(refusal(() => readSection(number, "inch")).sentence).toBe(
+      `${number} is only a number: round ${number}, or area ${number}`,
+    );
   });
   it("what follows an empty cell says: put the size in quotes", () => {
     expect(refusal(() => readSection("  ", "inch")).sentence).toContain("Put the size in quotes");
@@ -217,13 +229,41 @@ describe("traps", () => {
 });
 
 const sizes = fc.oneof(
-  fc.constantFrom("W12x50", "C8X11.5", "HEB 200", "L4X4X1/2", "L 100x100x10", "L6X4X1/2", "WT6x25", "UPN 200", "IPN 200", "NPS 4 Sch 40", "HSS6X4X1/4", "SHS 100x100x5 cold", "tee 4x4x1/2"),
-  fc.tuple(fc.constantFrom("round", "square", "hex", "octagon"), fc.integer({ min: 20, max: 600 })).map(([shape, mm]) => `${shape} ${mm} mm`),
-  fc.tuple(fc.integer({ min: 20, max: 600 }), fc.integer({ min: 2, max: 9 })).map(([mm, wall]) => `tube ${mm} mm x ${wall} mm`),
-  fc.tuple(fc.integer({ min: 30, max: 600 }), fc.integer({ min: 30, max: 400 }), fc.integer({ min: 2, max: 12 })).map(([a, b, t]) => `box ${a} mm x ${b} mm x ${t} mm`),
-  fc.tuple(fc.integer({ min: 20, max: 600 }), fc.integer({ min: 2, max: 300 })).map(([a, b]) => `flat ${a} mm x ${b} mm`),
+  fc.constantFrom(
+    "W12x50",
+    "C8X11.5",
+    "HEB 200",
+    "L4X4X1/2",
+    "L 100x100x10",
+    "L6X4X1/2",
+    "WT6x25",
+    "UPN 200",
+    "IPN 200",
+    "NPS 4 Sch 40",
+    "HSS6X4X1/4",
+    "SHS 100x100x5 cold",
+    "tee 4x4x1/2",
+  ),
+  fc
+    .tuple(fc.constantFrom("round", "square", "hex", "octagon"), fc.integer({ min: 20, max: 600 }))
+    .map(([shape, mm]) => `${shape} ${mm} mm`),
+  fc
+    .tuple(fc.integer({ min: 20, max: 600 }), fc.integer({ min: 2, max: 9 }))
+    .map(([mm, wall]) => `tube ${mm} mm x ${wall} mm`),
+  fc
+    .tuple(fc.integer({ min: 30, max: 600 }), fc.integer({ min: 30, max: 400 }), fc.integer({ min: 2, max: 12 }))
+    .map(([a, b, t]) => `box ${a} mm x ${b} mm x ${t} mm`),
+  fc
+    .tuple(fc.integer({ min: 20, max: 600 }), fc.integer({ min: 2, max: 300 }))
+    .map(([a, b]) => `flat ${a} mm x ${b} mm`),
 );
-const stacks = fc.tuple(sizes, fc.integer({ min: 0, max: 359 }), fc.integer({ min: 1, max: 3 }), fc.integer({ min: 1, max: 3 }), fc.integer({ min: 0, max: 60 }));
+const stacks = fc.tuple(
+  sizes,
+  fc.integer({ min: 0, max: 359 }),
+  fc.integer({ min: 1, max: 3 }),
+  fc.integer({ min: 1, max: 3 }),
+  fc.integer({ min: 0, max: 60 }),
+);
 
 describe("laws", () => {
   it("area depends neither on turning nor on orientation, and is n times one bar's / cos(mitre)", () => {
@@ -231,8 +271,12 @@ describe("laws", () => {
       fc.property(stacks, ([size, turn, rows, columns, mitre]) => {
         const one = readSection(size, "inch");
         const many = readSection(`${size} rot ${turn} bundle ${rows}x${columns} mitre ${mitre}`, "inch");
-        expect(Math.abs((many.area * Math.cos((mitre * Math.PI) / 180)) / (rows * columns * one.area) - 1)).toBeLessThan(1e-12);
-        expect(Math.abs(stackArea(many) / (stackArea(one) * rows * columns) * Math.cos((mitre * Math.PI) / 180) - 1)).toBeLessThan(1e-9);
+        expect(
+          Math.abs((many.area * Math.cos((mitre * Math.PI) / 180)) / (rows * columns * one.area) - 1),
+        ).toBeLessThan(1e-12);
+        expect(
+          Math.abs((stackArea(many) / (stackArea(one) * rows * columns)) * Math.cos((mitre * Math.PI) / 180) - 1),
+        ).toBeLessThan(1e-9);
         expect(many.pieceArea).toBeCloseTo(one.pieceArea, 6);
       }),
       { seed: 7, numRuns: 300 },
@@ -256,32 +300,170 @@ describe("laws", () => {
   });
   it("inch and metric agree", () => {
     fc.assert(
-      fc.property(fc.constantFrom("round", "square", "hex", "octagon"), fc.integer({ min: 1, max: 24 * 16 }), (shape, sixteenths) => {
-        const inches = readSection(`${shape} ${sixteenths / 16} in`, "metric");
-        const metric = readSection(`${shape} ${((sixteenths / 16) * 25.4).toFixed(6)} mm`, "inch");
-        expect(Math.abs(metric.area / inches.area - 1)).toBeLessThan(1e-6);
-      }),
+      fc.property(
+        fc.constantFrom("round", "square", "hex", "octagon"),
+        fc.integer({ min: 1, max: 24 * 16 }),
+        (shape, sixteenths) => {
+          const inches = readSection(`${shape} ${sixteenths / 16} in`, "metric");
+          const metric = readSection(`${shape} ${((sixteenths / 16) * 25.4).toFixed(6)} mm`, "inch");
+          expect(Math.abs(metric.area / inches.area - 1)).toBeLessThan(1e-6);
+        },
+      ),
       { seed: 9, numRuns: 200 },
     );
     for (const family of americanSections.filter(({ rows }) => rows.includes("|"))) {
       const [inch = "", metric = ""] = family.rows.trim().split("\n")[0]!.split(",")[0]!.split("|");
-      expect(readSection(`${family.name}${metric}`, "metric").text).toBe(readSection(`${family.name}${inch}`, "inch").text);
+      expect(readSection(`${family.name}${metric}`, "metric").text).toBe(
+        readSection(`${family.name}${inch}`, "inch").text,
+      );
     }
   });
 });
 
 describe("200,000 fuzzed strings", () => {
-  const words = ["round", "flat", "W", "x", "X", "C", "L", "HEB", "pipe", "sch", "XXS", "tube", "box", "od", "wall", "bundle", "nested", "of", "high", "wide", "mitre", "rot", "deg", "on edge", "flat", "in", "mm", '"', "'", "ft", "#", "lb", "area", "in2", "HE", "IPE", "M", "s", "std", "DN", "NPS", "dia", "ga", "oct", "hss", "angle", "tee", "bar", "beam", "by", "constructor", "__proto__", "valueOf", "Ø", "½", "×", "–", "°", ",", ".", "-", "/", "(", "&", "=", "\u00e9", "\ud83d\ude00", "1e9"];
-  const numbers = ["0", "1", "2", "3/4", "1-1/2", "2 1/4", "6", "7", "12", "40", "50", "80", "100", "200", "1,250", "0.5", ".25", "4140", "45720", "1/0", "999999", "00012", "3,5"];
-  const shapes = ["round", "round", "flat", "flat", "square", "hex", "box", "tube", "tube", "angle", "L", "HSS", "SHS", "pipe", "area", "UPN", "W", "tee", "bar"];
+  const words = [
+    "round",
+    "flat",
+    "W",
+    "x",
+    "X",
+    "C",
+    "L",
+    "HEB",
+    "pipe",
+    "sch",
+    "XXS",
+    "tube",
+    "box",
+    "od",
+    "wall",
+    "bundle",
+    "nested",
+    "of",
+    "high",
+    "wide",
+    "mitre",
+    "rot",
+    "deg",
+    "on edge",
+    "flat",
+    "in",
+    "mm",
+    '"',
+    "'",
+    "ft",
+    "#",
+    "lb",
+    "area",
+    "in2",
+    "HE",
+    "IPE",
+    "M",
+    "s",
+    "std",
+    "DN",
+    "NPS",
+    "dia",
+    "ga",
+    "oct",
+    "hss",
+    "angle",
+    "tee",
+    "bar",
+    "beam",
+    "by",
+    "constructor",
+    "__proto__",
+    "valueOf",
+    "Ø",
+    "½",
+    "×",
+    "–",
+    "°",
+    ",",
+    ".",
+    "-",
+    "/",
+    "(",
+    "&",
+    "=",
+    "\u00e9",
+    "\ud83d\ude00",
+    "1e9",
+  ];
+  const numbers = [
+    "0",
+    "1",
+    "2",
+    "3/4",
+    "1-1/2",
+    "2 1/4",
+    "6",
+    "7",
+    "12",
+    "40",
+    "50",
+    "80",
+    "100",
+    "200",
+    "1,250",
+    "0.5",
+    ".25",
+    "4140",
+    "45720",
+    "1/0",
+    "999999",
+    "00012",
+    "3,5",
+  ];
+  const shapes = [
+    "round",
+    "round",
+    "flat",
+    "flat",
+    "square",
+    "hex",
+    "box",
+    "tube",
+    "tube",
+    "angle",
+    "L",
+    "HSS",
+    "SHS",
+    "pipe",
+    "area",
+    "UPN",
+    "W",
+    "tee",
+    "bar",
+  ];
   const good = ["1/4", "1/2", "0.5", "1", "2", "3", "4", "6", "12", "25", "40", "80", "100", "200", "2-1/2", "5000"];
-  const tails = ["", "", "", " in", " mm", " on edge", " bundle 2x3", " bundle 3x3 nested", " mitre 30", " rot 15", " smls", ' wall', " 5 wide", "#"];
+  const tails = [
+    "",
+    "",
+    "",
+    " in",
+    " mm",
+    " on edge",
+    " bundle 2x3",
+    " bundle 3x3 nested",
+    " mitre 30",
+    " rot 15",
+    " smls",
+    " wall",
+    " 5 wide",
+    "#",
+  ];
   it("nothing but InputError is thrown, and no size is above 4 m", () => {
     let state = 12345;
     const random = (n: number) => ((state = (Math.imul(state, 1664525) + 1013904223) >>> 0) >>> 8) % n;
     const pick = (list: readonly string[]) => list[random(list.length)]!;
-    const mixed = () => Array.from({ length: 1 + random(7) }, () => pick(random(2) === 0 ? words : numbers)).join(pick(["", " ", " ", "x"]));
-    const likely = () => `${pick(shapes)} ${Array.from({ length: 1 + random(3) }, () => pick(good)).join("x")}${pick(tails)}${pick(tails)}`;
+    const mixed = () =>
+      Array.from({ length: 1 + random(7) }, () => pick(random(2) === 0 ? words : numbers)).join(
+        pick(["", " ", " ", "x"]),
+      );
+    const likely = () =>
+      `${pick(shapes)} ${Array.from({ length: 1 + random(3) }, () => pick(good)).join("x")}${pick(tails)}${pick(tails)}`;
     const stackTraceLimit = Error.stackTraceLimit;
     Error.stackTraceLimit = 0; // half of the time would go into traces of refusals
     let read = 0;
@@ -305,5 +487,17 @@ describe("200,000 fuzzed strings", () => {
   it("a text of any length is refused at once", () => {
     expect(refusal(() => readSection("1".repeat(2_000_000), "inch")).sentence).toContain("at most 120 characters");
     expect(refusal(() => readSection(" ".repeat(2_000_000) + "round 7", "inch")).reason).toBe("invalid");
+  });
+});
+
+describe("the area of a stack", () => {
+  it.each([
+    ["flat 6x1", 6 * 645.16],
+    ["W12x50", 14.6 * 645.16], // ASTM A6/A6M
+    ["flat 100 mm x 50 mm mitre 45", 5000 * Math.SQRT2], // geometry
+    ["round 50 mm bundle 3x4", 12 * 625 * Math.PI],
+    ["area 38.5", 38.5 * 645.16],
+  ])("%s", (text, area) => {
+    expect(readSection(text, "inch").area / area).toBeCloseTo(1, 12);
   });
 });

@@ -11,7 +11,8 @@ const profile = (text: string) => sectionProfile(readSection(text, "inch"));
 const total = ({ stations }: Profile) => stations.reduce((sum, { travel, contact }) => sum + travel * contact, 0);
 const way = ({ stations }: Profile) => stations.reduce((sum, { travel }) => sum + travel, 0);
 /** The station that stands for the longest way: the walls or the web. */
-const middle = ({ stations }: Profile) => stations.reduce((most, station) => (station.travel > most.travel ? station : most));
+const middle = ({ stations }: Profile) =>
+  stations.reduce((most, station) => (station.travel > most.travel ? station : most));
 const inch = 25.4;
 
 describe("33 width vectors (geometry, by a separate program, to five figures)", () => {
@@ -20,17 +21,30 @@ describe("33 width vectors (geometry, by a separate program, to five figures)", 
     expect(rows).toHaveLength(33);
   });
   it.each(rows)("%s %s", (name, orientation, unit, ...figures) => {
-    const lies = new Map([["-", ""], ["flat", "on flat"], ["edge", "on edge"]]);
-    const size = name!.replace(" (nominal wall)", "").replace("oct", "octagon").replace(" EN 10210-2", "").replace(" EN 10219-2", " cold");
+    const lies = new Map([
+      ["-", ""],
+      ["flat", "on flat"],
+      ["edge", "on edge"],
+    ]);
+    const size = name!
+      .replace(" (nominal wall)", "")
+      .replace("oct", "octagon")
+      .replace(" EN 10210-2", "")
+      .replace(" EN 10219-2", " cold");
     const section = readSection(`${size} ${lies.get(orientation!) ?? orientation}`, "inch");
     const found = sectionProfile(section);
     const mm = unit === "in" ? inch : 1;
     // The vectors are those of the outline; ours carry the published area.
     const width = mm * (section.pieceArea / outlineArea(section.outline!));
     const rowsAt = contactRows({ section: { ...section, profile: () => found }, steps: 50 });
-    const at = [1, 2.5, 5, 12.5, 25, 37.5, 45, 47.5, 49].map((step) => (Number.isInteger(step) ? rowsAt[step]! : contactRows({ section: { ...section, profile: () => found }, steps: 1000 })[step * 20]!));
+    const at = [1, 2.5, 5, 12.5, 25, 37.5, 45, 47.5, 49].map((step) =>
+      Number.isInteger(step)
+        ? rowsAt[step]!
+        : contactRows({ section: { ...section, profile: () => found }, steps: 1000 })[step * 20]!,
+    );
     const [height, area, greatest, mean, cuts, longest, ...widths] = figures.map(Number);
-    const close = (value: number, expected: number) => expect(Math.abs(value - expected), `${value} ${expected}`).toBeLessThanOrEqual(1e-4 * expected + 1e-9);
+    const close = (value: number, expected: number) =>
+      expect(Math.abs(value - expected), `${value} ${expected}`).toBeLessThanOrEqual(1e-4 * expected + 1e-9);
     close(found.height / mm, height!);
     close(found.area / width / mm, area!);
     close(found.greatestWidth / width, greatest!);
@@ -42,7 +56,11 @@ describe("33 width vectors (geometry, by a separate program, to five figures)", 
 });
 
 describe("sums", () => {
-  const sizes = [...fixture("rolled.csv").map(([, , designation]) => designation!), ...fixture("hollow.csv").map(([, , , size]) => size!), ...fixture("pipes.csv").map(([nps, schedule]) => `NPS ${nps} Sch ${schedule}`)];
+  const sizes = [
+    ...fixture("rolled.csv").map(([, , designation]) => designation!),
+    ...fixture("hollow.csv").map(([, , , size]) => size!),
+    ...fixture("pipes.csv").map(([nps, schedule]) => `NPS ${nps} Sch ${schedule}`),
+  ];
   it("travel adds up to the height and travel × contact to the area, to 1e-9, for every row of every table", () => {
     for (const size of sizes) {
       const found = profile(size);
@@ -52,22 +70,43 @@ describe("sums", () => {
     }
   });
   it("the same when turned, stacked, nested and mitred", () => {
-    const bars = fc.constantFrom("W12x50", "C8X11.5", "HEB 200", "L6X4X1/2", "UPN 200", "IPN 200", "NPS 4 Sch 40", "box 100 mm x 60 mm x 5 mm", "round 50 mm", "hex 30 mm", "octagon 40 mm", "flat 60 mm x 10 mm", "WT6x25");
+    const bars = fc.constantFrom(
+      "W12x50",
+      "C8X11.5",
+      "HEB 200",
+      "L6X4X1/2",
+      "UPN 200",
+      "IPN 200",
+      "NPS 4 Sch 40",
+      "box 100 mm x 60 mm x 5 mm",
+      "round 50 mm",
+      "hex 30 mm",
+      "octagon 40 mm",
+      "flat 60 mm x 10 mm",
+      "WT6x25",
+    );
     fc.assert(
-      fc.property(bars, fc.integer({ min: 0, max: 359 }), fc.integer({ min: 1, max: 4 }), fc.integer({ min: 1, max: 4 }), fc.integer({ min: 0, max: 60 }), (bar, turn, rows, columns, mitre) => {
-        const nested = bar.startsWith("round") && rows * columns > 1 ? " nested" : "";
-        const found = profile(`${bar} rot ${turn} bundle ${rows}x${columns}${nested} mitre ${mitre}`);
-        expect(Math.abs(total(found) / found.area - 1)).toBeLessThan(1e-9);
-        expect(Math.abs(way(found) / found.height - 1)).toBeLessThan(1e-9);
-        for (const { contact, extent, joined, longest, shortest } of found.stations) {
-          const share = 1.02; // published areas scale the contacts and not the extent
-          expect(shortest).toBeLessThanOrEqual(longest * (1 + 1e-12));
-          expect(longest).toBeLessThanOrEqual(joined * (1 + 1e-12));
-          expect(joined).toBeLessThanOrEqual(contact * (1 + 1e-12));
-          expect(contact).toBeLessThanOrEqual(extent * share);
-          expect(extent).toBeLessThanOrEqual(found.greatestExtent * (1 + 1e-9));
-        }
-      }),
+      fc.property(
+        bars,
+        fc.integer({ min: 0, max: 359 }),
+        fc.integer({ min: 1, max: 4 }),
+        fc.integer({ min: 1, max: 4 }),
+        fc.integer({ min: 0, max: 60 }),
+        (bar, turn, rows, columns, mitre) => {
+          const nested = bar.startsWith("round") && rows * columns > 1 ? " nested" : "";
+          const found = profile(`${bar} rot ${turn} bundle ${rows}x${columns}${nested} mitre ${mitre}`);
+          expect(Math.abs(total(found) / found.area - 1)).toBeLessThan(1e-9);
+          expect(Math.abs(way(found) / found.height - 1)).toBeLessThan(1e-9);
+          for (const { contact, extent, joined, longest, shortest } of found.stations) {
+            const share = 1.02; // published areas scale the contacts and not the extent
+            expect(shortest).toBeLessThanOrEqual(longest * (1 + 1e-12));
+            expect(longest).toBeLessThanOrEqual(joined * (1 + 1e-12));
+            expect(joined).toBeLessThanOrEqual(contact * (1 + 1e-12));
+            expect(contact).toBeLessThanOrEqual(extent * share);
+            expect(extent).toBeLessThanOrEqual(found.greatestExtent * (1 + 1e-9));
+          }
+        },
+      ),
       { seed: 11, numRuns: 300 },
     );
   });
@@ -79,7 +118,8 @@ describe("closed forms (geometry)", () => {
     expect(found.greatestWidth).toBeCloseTo(100, 9);
     expect(found.meanWidth).toBeCloseTo(25 * Math.PI, 9);
     expect(Math.abs(found.thinnest / 60 - 1)).toBeLessThan(0.005);
-    for (const { depth, contact } of found.stations) expect(contact).toBeCloseTo(2 * Math.sqrt(depth * (100 - depth)), 6);
+    for (const { depth, contact } of found.stations)
+      expect(contact).toBeCloseTo(2 * Math.sqrt(depth * (100 - depth)), 6);
   });
   it("tube: greatest width √(D² − d²) where the band touches the bore", () => {
     const found = profile("tube 120 mm x 15 mm");
@@ -90,7 +130,8 @@ describe("closed forms (geometry)", () => {
   it("square on a corner: w = 2 min(y, a√2 − y); thinnest lasting 0.2·a√2", () => {
     const found = profile("square 100 mm diamond");
     expect(found.height).toBeCloseTo(100 * Math.SQRT2, 9);
-    for (const { depth, contact } of found.stations) expect(contact).toBeCloseTo(2 * Math.min(depth, 100 * Math.SQRT2 - depth), 9);
+    for (const { depth, contact } of found.stations)
+      expect(contact).toBeCloseTo(2 * Math.min(depth, 100 * Math.SQRT2 - depth), 9);
     expect(Math.abs(found.thinnest / (20 * Math.SQRT2) - 1)).toBeLessThan(0.005);
   });
   it("box: walls of t, and no station on a level side (the same width at both ends)", () => {
@@ -133,5 +174,9 @@ describe("closed forms (geometry)", () => {
 });
 
 it("an area alone has no shape", () => {
-  expect(refusal(() => profile("area 38.5"))).toMatchObject({ reason: "invalid", parameter: "section", sentence: expect.stringContaining("an area alone has no shape: write") as string });
+  expect(refusal(() => profile("area 38.5"))).toMatchObject({
+    reason: "invalid",
+    parameter: "section",
+    sentence: expect.stringContaining("an area alone has no shape: write") as string,
+  });
 });

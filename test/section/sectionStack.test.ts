@@ -17,14 +17,23 @@ describe("sectionStack (geometry)", () => {
   });
   it("plain rows repeat one bar, nested ones have a first part, a repeated one and a last", () => {
     expect(stack("round 50 mm bundle 4x2").bands.map(({ times }) => times)).toEqual([8]); // halves
-    expect(stack("angle 50 mm x 50 mm x 5 mm bundle 4x2").bands.map(({ times, mirrored }) => [times, mirrored])).toEqual([[4, false]]);
+    expect(
+      stack("angle 50 mm x 50 mm x 5 mm bundle 4x2").bands.map(({ times, mirrored }) => [times, mirrored]),
+    ).toEqual([[4, false]]);
     const nested = stack("round 50 mm bundle 4x2 nested");
     expect(nested.bands.map(({ times }) => times)).toEqual([1, 3, 1]);
     expect(nested.bands.reduce((sum, { times, period }) => sum + times * period, 0)).toBeCloseTo(nested.height, 9);
   });
   it("every slab has two and two edges", () => {
-    for (const text of ["W12x50 rot 17", "L6X4X1/2", "IPN 200 web up", "box 100 mm x 60 mm x 5 mm rot 33", "round 50 mm bundle 3x3 nested"]) {
-      for (const { slabs } of stack(text).bands) for (const { courses } of slabs) for (const { edges } of courses) expect(edges.length % 2).toBe(0);
+    for (const text of [
+      "W12x50 rot 17",
+      "L6X4X1/2",
+      "IPN 200 web up",
+      "box 100 mm x 60 mm x 5 mm rot 33",
+      "round 50 mm bundle 3x3 nested",
+    ]) {
+      for (const { slabs } of stack(text).bands)
+        for (const { courses } of slabs) for (const { edges } of courses) expect(edges.length % 2).toBe(0);
     }
   });
   it("an area alone is refused", () => {
@@ -38,19 +47,35 @@ function integral(f: (y: number) => number, from: number, to: number): number {
   let sum = 0;
   for (let k = -half; k <= half; k++) {
     const u = (Math.PI / 2) * Math.sinh(k * step);
-    sum += f((from + to) / 2 + ((to - from) / 2) * Math.tanh(u)) * ((Math.PI / 2) * Math.cosh(k * step)) / Math.cosh(u) ** 2;
+    sum +=
+      (f((from + to) / 2 + ((to - from) / 2) * Math.tanh(u)) * ((Math.PI / 2) * Math.cosh(k * step))) /
+      Math.cosh(u) ** 2;
   }
   return (sum * step * (to - from)) / 2;
 }
 
 it("the integral of the width over the height is the area to 1e-9, for every row of every table and some turned ones", () => {
-  const sizes = [...fixture("rolled.csv").map(([, , designation]) => designation!), ...fixture("hollow.csv").map(([, , , size]) => size!), ...fixture("pipes.csv").map(([nps, schedule]) => `NPS ${nps} Sch ${schedule}`)];
-  const turned = ["W12x50 rot 30", "C8X11.5 web up", "UPN 200 rot 77", "L6X4X1/2 rot 10", "box 100 mm x 60 mm x 5 mm rot 33", "hex 30 mm rot 7", "round 20 mm bundle 5x6 nested"];
+  const sizes = [
+    ...fixture("rolled.csv").map(([, , designation]) => designation!),
+    ...fixture("hollow.csv").map(([, , , size]) => size!),
+    ...fixture("pipes.csv").map(([nps, schedule]) => `NPS ${nps} Sch ${schedule}`),
+  ];
+  const turned = [
+    "W12x50 rot 30",
+    "C8X11.5 web up",
+    "UPN 200 rot 77",
+    "L6X4X1/2 rot 10",
+    "box 100 mm x 60 mm x 5 mm rot 33",
+    "hex 30 mm rot 7",
+    "round 20 mm bundle 5x6 nested",
+  ];
   for (const size of [...sizes, ...turned]) {
     const section = readSection(size, "inch");
     const { bands, spread } = sectionStack(section);
     let area = 0;
-    for (const { times, slabs } of bands) for (const slab of slabs) area += times * integral((y) => slabContact(slab, y, spread).contact, slab.top, slab.bottom);
+    for (const { times, slabs } of bands)
+      for (const slab of slabs)
+        area += times * integral((y) => slabContact(slab, y, spread).contact, slab.top, slab.bottom);
     expect(Math.abs(area / section.area - 1), size).toBeLessThan(1e-9);
   }
 });

@@ -1,7 +1,13 @@
 import { expect, it } from "vitest";
 import { thinnestContact } from "../../src/section/thinnestContact";
 
-const contact = (shortest: number) => ({ contact: shortest, extent: shortest, joined: shortest, longest: shortest, shortest });
+const contact = (shortest: number) => ({
+  contact: shortest,
+  extent: shortest,
+  joined: shortest,
+  longest: shortest,
+  shortest,
+});
 const level = (shortest: number, height: number, top: number, times = 1) => ({
   stations: [{ depth: top + height / 2, travel: height * times, ...contact(shortest) }],
   first: contact(shortest),

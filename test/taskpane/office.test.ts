@@ -1,9 +1,8 @@
-/// <reference path="../../node_modules/@microsoft/office-js/dist/office.d.ts" />
 import { beforeEach, describe, expect, it } from "vitest";
-import { explain } from "../../taskpane/explain";
-import { excelSheet } from "../../taskpane/office";
-import { refusals } from "../../taskpane/refusals";
-import type { Contents, Order, Sheet } from "../../taskpane/sheet";
+import { explain } from "../../taskpane/views/explain";
+import { excelSheet } from "../../taskpane/sheet/office";
+import { refusals } from "../../taskpane/sheet/refusals";
+import type { Contents, Order, Sheet } from "../../taskpane/sheet/sheet";
 import { FakeBook, installFake, newSheet } from "./fakeExcel";
 import { hostileTexts } from "./injection";
 
@@ -11,7 +10,12 @@ import { hostileTexts } from "./injection";
 
 let book: FakeBook;
 let sheet: Sheet;
-const order = (cells: Contents, more: Partial<Order> = {}): Order => ({ at: { sheet: "Sheet1", row: 6, column: 2 }, cells, overwrite: false, ...more });
+const order = (cells: Contents, more: Partial<Order> = {}): Order => ({
+  at: { sheet: "Sheet1", row: 6, column: 2 },
+  cells,
+  overwrite: false,
+  ...more,
+});
 
 beforeEach(() => {
   book = new FakeBook();
@@ -43,19 +47,26 @@ describe("the selection", () => {
 
   it("tells when it changes", async () => {
     let told = 0;
-    await sheet.onSelect(() => { told += 1; });
+    await sheet.onSelect(() => {
+      told += 1;
+    });
     book.select({ row: 9 });
     expect(told).toBe(1);
   });
 });
 
 describe("why a cell holds an error", () => {
-  const why = async (formula: string, value = "#VALUE!"): Promise<string> => explain({ ...(await sheet.selected()), formula, value }, sheet);
+  const why = async (formula: string, value = "#VALUE!"): Promise<string> =>
+    explain({ ...(await sheet.selected()), formula, value }, sheet);
   beforeEach(() => {
     for (const [c, text] of ["roud 7", "17-4PH", "bi-metal"].entries()) book.put("Sheet1", 6, c, text);
     book.names.set("Shop", "='Sheet1'!$A$20:$B$21");
     book.set("Sheet1", 8, 0, { formula: "=NA()", value: "#N/A" });
-    for (const [r, row] of [["Units", "inch"], ["Hourly cots", 70]].entries()) row.forEach((v, c) => book.put("Sheet1", 19 + r, c, v));
+    for (const [r, row] of [
+      ["Units", "inch"],
+      ["Hourly cots", 70],
+    ].entries())
+      row.forEach((v, c) => book.put("Sheet1", 19 + r, c, v));
   });
 
   it.each([
@@ -75,13 +86,20 @@ describe("why a cell holds an error", () => {
     ["=SAW.AREA(#REF!)", /has been deleted/],
     ["=SAW.NOSUCH(A7)", /no function NOSUCH/],
     ["=SAW.AREA(A9)", /#N\/A comes from a cell that it reads/],
-  ])("%s", async (formula, says) => { expect(await why(formula)).toMatch(says); });
+  ])("%s", async (formula, says) => {
+    expect(await why(formula)).toMatch(says);
+  });
 
   it("does not explain one error by another", async () => {
     expect(await why("=SAW.AREA(A7)", "#N/A")).toMatch(/out of date/);
   });
 
-  it.each([["#NAME?", /Once the add-in is there, enter the cell again/], ["#SPILL!", /do not fit/], ["#BUSY!", /still waits/], ["#GETTING_DATA", /still waits/]])("of Excel's own %s", async (value, says) => {
+  it.each([
+    ["#NAME?", /Once the add-in is there, enter the cell again/],
+    ["#SPILL!", /do not fit/],
+    ["#BUSY!", /still waits/],
+    ["#GETTING_DATA", /still waits/],
+  ])("of Excel's own %s", async (value, says) => {
     expect(await why('=SAW.AREA("round 7")', value)).toMatch(says);
   });
 
@@ -112,7 +130,9 @@ describe("why a cell holds an error", () => {
 
 describe("writing", () => {
   it("puts numbers, text and formulas where they were ordered, with one sync to look and one to write", async () => {
-    expect(await sheet.write(order([[1.5, { text: "304" }, { formula: "=SAW.AREA(A7)" }]]))).toEqual({ did: "written" });
+    expect(await sheet.write(order([[1.5, { text: "304" }, { formula: "=SAW.AREA(A7)" }]]))).toEqual({
+      did: "written",
+    });
     expect([2, 3, 4].map((c) => book.get("Sheet1", 6, c).formula)).toEqual([1.5, "304", "=SAW.AREA(A7)"]);
     expect(book.syncs).toBe(2);
   });
@@ -144,7 +164,17 @@ describe("writing", () => {
 
   it("names what it writes, with the next free name", async () => {
     book.names.set("SHOP", "=x");
-    expect(await sheet.write(order([[1, 2], [3, 4]], { name: "Shop" }))).toEqual({ did: "written", name: "Shop_2" });
+    expect(
+      await sheet.write(
+        order(
+          [
+            [1, 2],
+            [3, 4],
+          ],
+          { name: "Shop" },
+        ),
+      ),
+    ).toEqual({ did: "written", name: "Shop_2" });
     expect(book.names.get("Shop_2")).toBe("='Sheet1'!$C$7:$D$8");
   });
 
@@ -157,14 +187,26 @@ describe("writing", () => {
   });
 
   it("answers plainly when the block does not fit, or its sheet is gone", async () => {
-    expect(await sheet.write(order([[1], [2]], { at: { sheet: "Sheet1", row: 1_048_575, column: 0 } }))).toEqual({ did: "refused", why: refusals.outside });
-    expect(await sheet.write(order([[1]], { at: { sheet: "Other", row: 0, column: 0 } }))).toEqual({ did: "refused", why: refusals.gone("Other") });
+    expect(await sheet.write(order([[1], [2]], { at: { sheet: "Sheet1", row: 1_048_575, column: 0 } }))).toEqual({
+      did: "refused",
+      why: refusals.outside,
+    });
+    expect(await sheet.write(order([[1]], { at: { sheet: "Other", row: 0, column: 0 } }))).toEqual({
+      did: "refused",
+      why: refusals.gone("Other"),
+    });
   });
 });
 
 describe("undo", () => {
   it("puts back formulas, numbers and text as they were, and takes the name away", async () => {
-    for (const [c, typed] of [[2, "=A1*2"], [3, 7], [4, "'3/4"], [5, "'=1+1"]] as const) book.put("Sheet1", 6, c, typed);
+    for (const [c, typed] of [
+      [2, "=A1*2"],
+      [3, 7],
+      [4, "'3/4"],
+      [5, "'=1+1"],
+    ] as const)
+      book.put("Sheet1", 6, c, typed);
     const before = [2, 3, 4, 5].map((c) => book.get("Sheet1", 6, c));
     await sheet.write(order([[1, 2, 3, 4]], { overwrite: true, name: "Shop" }));
     expect(book.names.size).toBe(1);
@@ -176,7 +218,15 @@ describe("undo", () => {
 });
 
 describe("a refusal of each call", () => {
-  const reading = ["getSelectedRanges", "areas.load", "range.load", "used.load", "getUsedRangeOrNullObject", "getRangeByIndexes", "getCell"];
+  const reading = [
+    "getSelectedRanges",
+    "areas.load",
+    "range.load",
+    "used.load",
+    "getUsedRangeOrNullObject",
+    "getRangeByIndexes",
+    "getCell",
+  ];
   it.each(reading)("reading: %s", async (call) => {
     book.refuse = { call, code: "InvalidSelection" };
     await expect(sheet.selected()).rejects.toThrow(refusals.noCell);
@@ -184,22 +234,37 @@ describe("a refusal of each call", () => {
     await expect(sheet.selected()).rejects.toThrow(refusals.unknown("Surprise"));
   });
 
-  const writing = ["getItem", "getRangeByIndexes", "protection.load", "range.load", "names.load", "range.formulas", "names.add"];
+  const writing = [
+    "getItem",
+    "getRangeByIndexes",
+    "protection.load",
+    "range.load",
+    "names.load",
+    "range.formulas",
+    "names.add",
+  ];
   it.each(writing)("writing: %s", async (call) => {
-    for (const [code, why] of [["AccessDenied", refusals.protected("Sheet1")], ["InvalidOperationInCellEditMode", refusals.editing], ["GeneralException", refusals.unknown("GeneralException")]] as const) {
+    for (const [code, why] of [
+      ["AccessDenied", refusals.protected("Sheet1")],
+      ["InvalidOperationInCellEditMode", refusals.editing],
+      ["GeneralException", refusals.unknown("GeneralException")],
+    ] as const) {
       book.refuse = { call, code };
       expect(await sheet.write(order([[1]], { name: "Shop" }))).toEqual({ did: "refused", why });
     }
     expect(book.get("Sheet1", 6, 2).value).toBe("");
   });
 
-  it.each(["getItem", "range.formulas", "range.numberFormat", "names.delete"])("undo: %s; it can be tried again", async (call) => {
-    await sheet.write(order([[1]], { name: "Shop" }));
-    book.refuse = { call, code: "InvalidOperationInCellEditMode" };
-    expect(await sheet.undo()).toEqual({ did: "refused", why: refusals.editing });
-    book.refuse = undefined;
-    expect(await sheet.undo()).toEqual({ did: "written" });
-  });
+  it.each(["getItem", "range.formulas", "range.numberFormat", "names.delete"])(
+    "undo: %s; it can be tried again",
+    async (call) => {
+      await sheet.write(order([[1]], { name: "Shop" }));
+      book.refuse = { call, code: "InvalidOperationInCellEditMode" };
+      expect(await sheet.undo()).toEqual({ did: "refused", why: refusals.editing });
+      book.refuse = undefined;
+      expect(await sheet.undo()).toEqual({ did: "written" });
+    },
+  );
 
   it("listening", async () => {
     book.refuse = { call: "onSelectionChanged.add", code: "Surprise" };

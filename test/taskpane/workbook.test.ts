@@ -1,11 +1,10 @@
-/// <reference path="../../node_modules/@microsoft/office-js/dist/office.d.ts" />
 import { beforeEach, describe, expect, it } from "vitest";
-import { valuesName } from "../../taskpane/address";
-import { callsIn } from "../../taskpane/callsIn";
-import { limits, listUses } from "../../taskpane/listUses";
-import { excelSheet } from "../../taskpane/office";
-import { refusals } from "../../taskpane/refusals";
-import type { Sheet } from "../../taskpane/sheet";
+import { valuesName } from "../../taskpane/sheet/address";
+import { callsIn } from "../../taskpane/sheet/callsIn";
+import { limits, listUses } from "../../taskpane/views/listUses";
+import { excelSheet } from "../../taskpane/sheet/office";
+import { refusals } from "../../taskpane/sheet/refusals";
+import type { Sheet } from "../../taskpane/sheet/sheet";
 import { FakeBook, installFake, newSheet } from "./fakeExcel";
 import { hostileTexts } from "./injection";
 
@@ -37,17 +36,28 @@ describe("our functions in a formula", () => {
     ["=SAW.AREA", []],
     ["SAW.AREA(A1)", []],
     ["", []],
-  ])("%s", (formula, found) => { expect(names(formula)).toEqual(found); });
+  ])("%s", (formula, found) => {
+    expect(names(formula)).toEqual(found);
+  });
 
   it("are cut at their own commas, and known as the whole formula or a part", () => {
-    expect(callsIn('=SAW.BREAKEVEN({180,600,3}, {420,1500;10}, "a,b" ,MAX(1,2),)')).toEqual([{ name: "BREAKEVEN", args: ["{180,600,3}", "{420,1500;10}", '"a,b"', "MAX(1,2)", ""], whole: true }]);
+    expect(callsIn('=SAW.BREAKEVEN({180,600,3}, {420,1500;10}, "a,b" ,MAX(1,2),)')).toEqual([
+      { name: "BREAKEVEN", args: ["{180,600,3}", "{420,1500;10}", '"a,b"', "MAX(1,2)", ""], whole: true },
+    ]);
     expect(callsIn("=SAW.AREA(A1)*2")[0]!.whole).toBe(false);
     expect(callsIn("=2*SAW.AREA(A1)")[0]!.whole).toBe(false);
     expect(callsIn("=@SAW.VERSION()")).toEqual([{ name: "VERSION", args: [""], whole: true }]);
   });
 
   it("never take long or fail, whatever stands in the cell", () => {
-    for (const text of [...hostileTexts, `=SAW.AREA(${"(".repeat(5000)}`, `=SAW.AREA(${'"'.repeat(4999)}`, `=SAW.${"[".repeat(5000)}`, `=SAW.A(${"'".repeat(4999)}`, ")".repeat(5000)]) {
+    for (const text of [
+      ...hostileTexts,
+      `=SAW.AREA(${"(".repeat(5000)}`,
+      `=SAW.AREA(${'"'.repeat(4999)}`,
+      `=SAW.${"[".repeat(5000)}`,
+      `=SAW.A(${"'".repeat(4999)}`,
+      ")".repeat(5000),
+    ]) {
       const before = performance.now();
       expect(Array.isArray(callsIn(text))).toBe(true);
       expect(performance.now() - before).toBeLessThan(500);
@@ -59,7 +69,10 @@ describe("our functions in a formula", () => {
 const fill = (): void => {
   for (const [r, size] of ["round 7", "roud 7", "roud 7", "W12x50"].entries()) {
     book.put("Sheet1", 4 + r, 1, size);
-    book.set("Sheet1", 4 + r, 2, { formula: `=SAW.AREA(B${5 + r})`, value: size.startsWith("roud") ? "#VALUE!" : 38.5 });
+    book.set("Sheet1", 4 + r, 2, {
+      formula: `=SAW.AREA(B${5 + r})`,
+      value: size.startsWith("roud") ? "#VALUE!" : 38.5,
+    });
     book.set("Sheet1", 4 + r, 3, { formula: `=ROUND(_xldudf_SAW_AREA(B${5 + r}),1)`, value: 1 });
   }
   book.set("Sheet1", 8, 2, { formula: '=SAW.CUTTIME("round 7",2.14)', value: "#NAME?" });
@@ -77,26 +90,45 @@ describe("the list", () => {
     fill();
     book.written.clear();
     const uses = await list();
-    expect(uses).toMatchObject({ cells: 9, wrong: 3, unread: "", functions: [["AREA", 8], ["CUTTIME", 1]] });
+    expect(uses).toMatchObject({
+      cells: 9,
+      wrong: 3,
+      unread: "",
+      functions: [
+        ["AREA", 8],
+        ["CUTTIME", 1],
+      ],
+    });
     expect(book.written.size).toBe(0);
   });
 
   it("gathers the errors by their sentence, most cells first, each with its place", async () => {
     fill();
     const { groups } = await list();
-    expect(groups.map(([, places]) => places.map(({ sheet: on, row, column }) => [on, row, column]))).toEqual([[["Sheet1", 5, 2], ["Sheet1", 6, 2]], [["Sheet1", 8, 2]]]);
+    expect(groups.map(([, places]) => places.map(({ sheet: on, row, column }) => [on, row, column]))).toEqual([
+      [
+        ["Sheet1", 5, 2],
+        ["Sheet1", 6, 2],
+      ],
+      [["Sheet1", 8, 2]],
+    ]);
     expect(groups[0]![0]).toMatch(/did you mean "round"/);
     expect(groups[1]![0]).toMatch(/enter the cell again/);
   });
 
-  it.each([["shows its own value as its formula", "#VALUE!"], ["shows the formula of the first cell", "=SAW.AREA(B1:B3)"]])("finds the cell in error of a spilled column, where a spilled cell %s", async (_, formula) => {
+  it.each([
+    ["shows its own value as its formula", "#VALUE!"],
+    ["shows the formula of the first cell", "=SAW.AREA(B1:B3)"],
+  ])("finds the cell in error of a spilled column, where a spilled cell %s", async (_, formula) => {
     for (const [r, size] of ["round 7", "roud 7", "round 3"].entries()) book.put("Sheet1", r, 1, size);
     book.set("Sheet1", 0, 2, { formula: "=SAW.AREA(B1:B3)", value: 38.5 });
     book.set("Sheet1", 1, 2, { formula, value: "#VALUE!" });
     book.sheets.get("Sheet1")!.spills.set("1,2", "0,2");
     const { wrong, groups } = await list();
     expect(wrong).toBe(1);
-    expect(groups).toEqual([[expect.stringMatching(/did you mean "round"/), [expect.objectContaining({ row: 1, column: 2 })]]]);
+    expect(groups).toEqual([
+      [expect.stringMatching(/did you mean "round"/), [expect.objectContaining({ row: 1, column: 2 })]],
+    ]);
   });
 
   it("is empty and says nothing of what was not read in an empty workbook", async () => {
@@ -117,7 +149,9 @@ describe("the list", () => {
     try {
       fill();
       const uses = await list();
-      expect(uses.unread).toBe("Only the first 15 cells were read: Other from row 1 on, and the sheets after it, were not.");
+      expect(uses.unread).toBe(
+        "Only the first 15 cells were read: Other from row 1 on, and the sheets after it, were not.",
+      );
       expect(uses.cells).toBe(9);
     } finally {
       limits.cells = cells;
@@ -125,18 +159,30 @@ describe("the list", () => {
   });
 
   it("looks for so many reasons and says so of the rest", async () => {
-    for (let r = 0; r < limits.reasons + 3; r += 1) book.set("Sheet1", r, 0, { formula: "=SAW.AREA(Z99)", value: "#VALUE!" });
+    for (let r = 0; r < limits.reasons + 3; r += 1)
+      book.set("Sheet1", r, 0, { formula: "=SAW.AREA(Z99)", value: "#VALUE!" });
     const { wrong, groups } = await list();
     expect(wrong).toBe(limits.reasons + 3);
-    expect(groups.map(([sentence, places]) => [/section is empty|first 400 cells/.exec(sentence)?.[0], places.length])).toEqual([["section is empty", limits.reasons], ["first 400 cells", 3]]);
+    expect(
+      groups.map(([sentence, places]) => [/section is empty|first 400 cells/.exec(sentence)?.[0], places.length]),
+    ).toEqual([
+      ["section is empty", limits.reasons],
+      ["first 400 cells", 3],
+    ]);
   });
 
   it("says where the sheet cannot tell what spills, and which sheets are hidden", async () => {
     fill();
     book.sheets.get("Other")!.hidden = true;
-    const blind: Sheet = { ...sheet, block: async (name, from) => ({ ...(await sheet.block(name, from)), spills: undefined }) };
+    const blind: Sheet = {
+      ...sheet,
+      block: async (name, from) => ({ ...(await sheet.block(name, from)), spills: undefined }),
+    };
     const uses = await listUses(blind, () => undefined);
-    expect([uses.unread, [...uses.hidden]]).toEqual([expect.stringMatching(/does not tell which formula spills/), ["Other"]]);
+    expect([uses.unread, [...uses.hidden]]).toEqual([
+      expect.stringMatching(/does not tell which formula spills/),
+      ["Other"],
+    ]);
   });
 
   it("fails plainly when a sheet is taken away meanwhile", async () => {
@@ -181,11 +227,18 @@ describe("a sheet copied as values", () => {
     at.comments.push("dear");
     book.written.clear();
   });
-  const copyOf = (name: string) => [...book.sheets.get(name)!.cells].map(([k, { formula, value, format }]) => [k, formula, value, format]).sort();
+  const copyOf = (name: string) =>
+    [...book.sheets.get(name)!.cells].map(([k, { formula, value, format }]) => [k, formula, value, format]).sort();
 
   it("has its values, formats and widths in the same places, no formula, and nothing else", async () => {
     expect(await sheet.copyValues("Quote")).toEqual({ did: "copied", name: "Quote values", errors: 1, unseen: 0 });
-    expect(copyOf("Quote values").filter(([, f]) => f !== "")).toEqual([["1,1", "size", "size", "@"], ["2,1", "=1+1", "=1+1", "@"], ["2,2", 38.5, 38.5, "0.0"], ["3,1", "3/4", "3/4", "@"], ["3,2", "#VALUE!", "#VALUE!", undefined]]);
+    expect(copyOf("Quote values").filter(([, f]) => f !== "")).toEqual([
+      ["1,1", "size", "size", "@"],
+      ["2,1", "=1+1", "=1+1", "@"],
+      ["2,2", 38.5, 38.5, "0.0"],
+      ["3,1", "3/4", "3/4", "@"],
+      ["3,2", "#VALUE!", "#VALUE!", undefined],
+    ]);
     const made = book.sheets.get("Quote values")!;
     expect([made.widths.get(1), made.widths.get(2), made.comments, made.rules]).toEqual([120, 48, [], []]);
     expect([...book.sheets.keys()].at(-1)).toBe("Quote values");
@@ -202,7 +255,15 @@ describe("a sheet copied as values", () => {
     const at = book.sheets.get("Quote")!;
     at.hiddenRows.add(2);
     expect(await sheet.copyValues("Quote")).toMatchObject({ did: "copied", unseen: 2 });
-    expect(copyOf("Quote values").filter(([, f]) => f !== "").map(([k, f]) => [k, f])).toEqual([["1,1", "size"], ["2,1", "3/4"], ["2,2", "#VALUE!"]]);
+    expect(
+      copyOf("Quote values")
+        .filter(([, f]) => f !== "")
+        .map(([k, f]) => [k, f]),
+    ).toEqual([
+      ["1,1", "size"],
+      ["2,1", "3/4"],
+      ["2,2", "#VALUE!"],
+    ]);
     at.hiddenColumns.add(1);
     expect(await sheet.copyValues("Quote")).toMatchObject({ name: "Quote values 2", unseen: 4 });
     expect(book.sheets.get("Quote values 2")!.widths.get(1)).toBe(48);
@@ -218,13 +279,25 @@ describe("a sheet copied as values", () => {
   it("is refused plainly: protected structure, an empty sheet, all hidden, gone, an Excel that is too old", async () => {
     const names = [...book.sheets.keys(), "Empty"];
     book.sheets.set("Empty", newSheet());
-    expect(await sheet.copyValues("Empty")).toEqual({ did: "refused", why: refusals.notCopied("Empty", refusals.empty) });
-    expect(await sheet.copyValues("None")).toEqual({ did: "refused", why: refusals.notCopied("None", refusals.gone("None")) });
+    expect(await sheet.copyValues("Empty")).toEqual({
+      did: "refused",
+      why: refusals.notCopied("Empty", refusals.empty),
+    });
+    expect(await sheet.copyValues("None")).toEqual({
+      did: "refused",
+      why: refusals.notCopied("None", refusals.gone("None")),
+    });
     for (const r of [1, 2, 3]) book.sheets.get("Quote")!.hiddenRows.add(r);
-    expect(await sheet.copyValues("Quote")).toMatchObject({ did: "refused", why: refusals.notCopied("Quote", refusals.empty) });
+    expect(await sheet.copyValues("Quote")).toMatchObject({
+      did: "refused",
+      why: refusals.notCopied("Quote", refusals.empty),
+    });
     book.sheets.get("Quote")!.hiddenRows.clear();
     book.structure = true;
-    expect(await sheet.copyValues("Quote")).toEqual({ did: "refused", why: refusals.notCopied("Quote", refusals.structure) });
+    expect(await sheet.copyValues("Quote")).toEqual({
+      did: "refused",
+      why: refusals.notCopied("Quote", refusals.structure),
+    });
     book.structure = false;
     book.api = 11;
     expect(await sheet.copyValues("Quote")).toEqual({ did: "refused", why: refusals.older });
@@ -232,9 +305,25 @@ describe("a sheet copied as values", () => {
     expect(book.written.size).toBe(0);
   });
 
-  it.each(["worksheets.load", "used.load", "structure.load", "getColumnProperties", "special Visible", "worksheets.add", "copyFrom Values", "copyFrom Formats", "columnWidth", "clearAll", "special Formulas"])("leaves nothing behind when %s is refused", async (call) => {
+  it.each([
+    "worksheets.load",
+    "used.load",
+    "structure.load",
+    "getColumnProperties",
+    "special Visible",
+    "worksheets.add",
+    "copyFrom Values",
+    "copyFrom Formats",
+    "columnWidth",
+    "clearAll",
+    "special Formulas",
+  ])("leaves nothing behind when %s is refused", async (call) => {
     const names = [...book.sheets.keys()];
-    for (const [code, why] of [["ItemAlreadyExists", refusals.clash], ["InvalidOperationInCellEditMode", refusals.editing], ["GeneralException", refusals.unknown("GeneralException")]] as const) {
+    for (const [code, why] of [
+      ["ItemAlreadyExists", refusals.clash],
+      ["InvalidOperationInCellEditMode", refusals.editing],
+      ["GeneralException", refusals.unknown("GeneralException")],
+    ] as const) {
       book.refuse = { call, code };
       expect(await sheet.copyValues("Quote")).toEqual({ did: "refused", why: refusals.notCopied("Quote", why) });
       expect([...book.sheets.keys()]).toEqual(names);
@@ -244,14 +333,21 @@ describe("a sheet copied as values", () => {
   it("is taken away again if a formula came along", async () => {
     book.formulasStick = true;
     const names = [...book.sheets.keys()];
-    expect(await sheet.copyValues("Quote")).toEqual({ did: "refused", why: refusals.notCopied("Quote", refusals.stillFormula) });
+    expect(await sheet.copyValues("Quote")).toEqual({
+      did: "refused",
+      why: refusals.notCopied("Quote", refusals.stillFormula),
+    });
     expect([...book.sheets.keys()]).toEqual(names);
   });
 
   it("says so when what is half-made cannot be taken away", async () => {
     const { delete: gone } = book.sheets;
     book.refuse = { call: "clearAll", code: "GeneralException" };
-    Object.assign(book.sheets, { delete: () => { throw new Error("no"); } });
+    Object.assign(book.sheets, {
+      delete: () => {
+        throw new Error("no");
+      },
+    });
     expect(await sheet.copyValues("Quote")).toEqual({ did: "refused", why: refusals.leftover("Quote values") });
     Object.assign(book.sheets, { delete: gone });
   });

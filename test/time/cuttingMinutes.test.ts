@@ -26,7 +26,10 @@ describe("minutes of cutting", () => {
   });
 
   it("G9: the same without a cap: 1.5708 min, area / rate", () => {
-    expect(cuttingMinutes({ section: shape("round 100 mm"), rate: 5000, greatestFeed: undefined })).toBeCloseTo(1.5707963267948966, 12);
+    expect(cuttingMinutes({ section: shape("round 100 mm"), rate: 5000, greatestFeed: undefined })).toBeCloseTo(
+      1.5707963267948966,
+      12,
+    );
   });
 
   it("the minutes of the rows of CONTACT sum to it: Σ width·step / rate", () => {
@@ -34,7 +37,9 @@ describe("minutes of cutting", () => {
       const section = shape(text);
       const rows = contactRows({ section, steps: 1000 });
       const step = section.profile().height / 1000;
-      const sum = rows.slice(1).reduce((total, row, i) => total + ((rows[i]!.width + row.width) / 2) * (step / 4000), 0);
+      const sum = rows
+        .slice(1)
+        .reduce((total, row, i) => total + ((rows[i]!.width + row.width) / 2) * (step / 4000), 0);
       expect(sum / cuttingMinutes({ section, rate: 4000, greatestFeed: undefined }), text).toBeCloseTo(1, 2);
     }
   });
@@ -42,6 +47,7 @@ describe("minutes of cutting", () => {
   it("a feed limit never makes a cut faster", () => {
     const round = shape("round 100 mm");
     const free = cuttingMinutes({ section: round, rate: 4000, greatestFeed: undefined });
-    for (const greatestFeed of [5, 20, 40, 80, 400]) expect(cuttingMinutes({ section: round, rate: 4000, greatestFeed })).toBeGreaterThanOrEqual(free * (1 - 1e-9));
+    for (const greatestFeed of [5, 20, 40, 80, 400])
+      expect(cuttingMinutes({ section: round, rate: 4000, greatestFeed })).toBeGreaterThanOrEqual(free * (1 - 1e-9));
   });
 });

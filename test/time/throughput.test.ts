@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { throughput } from "../../src/time/throughput";
 import { law, spread } from "../cost/fixture";
 
-const of = (minutes: number, hours: number, availability = 1, piecesPerCut = 1) => throughput({ minutes, hours, availability, piecesPerCut });
+const of = (minutes: number, hours: number, availability = 1, piecesPerCut = 1) =>
+  throughput({ minutes, hours, availability, piecesPerCut });
 
 describe("pieces in a time (definition)", () => {
   it.each([
@@ -18,11 +19,15 @@ describe("pieces in a time (definition)", () => {
   });
 
   it("the cuts fit into the time, and one more does not", () => {
-    const accepted = law(fc.record({ minutes: spread(0.05, 500), hours: spread(0.1, 5000), availability: spread(0.1, 1) }), 121, ({ minutes, hours, availability }) => {
-      const cuts = of(minutes, hours, availability);
-      const time = 60 * hours * availability;
-      return cuts * minutes <= time * (1 + 2e-9) && (cuts + 1) * minutes > time;
-    });
+    const accepted = law(
+      fc.record({ minutes: spread(0.05, 500), hours: spread(0.1, 5000), availability: spread(0.1, 1) }),
+      121,
+      ({ minutes, hours, availability }) => {
+        const cuts = of(minutes, hours, availability);
+        const time = 60 * hours * availability;
+        return cuts * minutes <= time * (1 + 2e-9) && (cuts + 1) * minutes > time;
+      },
+    );
     expect(accepted).toBe(1);
   });
 });

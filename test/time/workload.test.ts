@@ -3,12 +3,19 @@ import { workload } from "../../src/time/workload";
 import { refused, relative } from "../cost/fixture";
 
 /** Two kinds of job with this mean and squared coefficient of variation, three of the first for one of the second. */
-const mix = (mean: number, variation: number): { readonly minutes: readonly number[]; readonly quantities: readonly number[] } => {
+const mix = (
+  mean: number,
+  variation: number,
+): { readonly minutes: readonly number[]; readonly quantities: readonly number[] } => {
   const deviation = Math.sqrt(variation);
-  return { minutes: [mean * (1 - deviation * Math.sqrt(1 / 3)), mean * (1 + deviation * Math.sqrt(3))], quantities: [3, 1] };
+  return {
+    minutes: [mean * (1 - deviation * Math.sqrt(1 / 3)), mean * (1 + deviation * Math.sqrt(3))],
+    quantities: [3, 1],
+  };
 };
 /** Jobs of this kind at so many an hour: four in 4/rate hours. */
-const wait = (mean: number, variation: number, perHour: number, saws = 1) => workload({ ...mix(mean, variation), hours: 4 / perHour, saws }).expectedWait as number;
+const wait = (mean: number, variation: number, perHour: number, saws = 1) =>
+  workload({ ...mix(mean, variation), hours: 4 / perHour, saws }).expectedWait as number;
 
 /** Erlang's formula: wait / service time of M/M/c (closed form, textbook, from memory). */
 function erlangWait(saws: number, share: number): number {
@@ -33,7 +40,8 @@ describe("the wait of one saw, jobs as varied as random ones (cs² = 1), is that
   });
 
   it("at any share ρ it is ρ/(1 − ρ) service times (closed form)", () => {
-    for (const share of [0.05, 0.3, 0.7, 0.95, 0.999]) expect(relative(wait(60 * share, 1, 1), 60 * share * (share / (1 - share)))).toBeLessThan(1e-9);
+    for (const share of [0.05, 0.3, 0.7, 0.95, 0.999])
+      expect(relative(wait(60 * share, 1, 1), 60 * share * (share / (1 - share)))).toBeLessThan(1e-9);
   });
 });
 
@@ -48,7 +56,10 @@ describe("Kingman's wait (Factory Physics, from memory): 30 min a job, ca² 1, c
   });
 
   it("jobs that are all alike wait half as long as random ones (Pollaczek and Khinchine)", () => {
-    expect(workload({ minutes: [30], quantities: [8], hours: 5, saws: 1 }).expectedWait).toBeCloseTo((0.8 / 0.2) * 15, 9);
+    expect(workload({ minutes: [30], quantities: [8], hours: 5, saws: 1 }).expectedWait).toBeCloseTo(
+      (0.8 / 0.2) * 15,
+      9,
+    );
   });
 });
 
@@ -64,11 +75,20 @@ describe("several saws, against Erlang's closed form: within a twenty-fifth of a
 
 describe("hours and share", () => {
   it("P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 26.1 (companion read, prints 1.62): 100,000 parts, 2 % scrap, 105 s, 80 % of 2300 h", () => {
-    const { share, hoursShort, hoursNeeded, expectedWait } = workload({ minutes: [105 / 60], quantities: [102000], hours: 2300 * 0.8, saws: 1 });
+    const { share, hoursShort, hoursNeeded, expectedWait } = workload({
+      minutes: [105 / 60],
+      quantities: [102000],
+      hours: 2300 * 0.8,
+      saws: 1,
+    });
     expect(Math.abs(share - 1.616847826)).toBeLessThan(0.005);
     expect(hoursNeeded).toBeCloseTo(2975, 9);
     expect(hoursShort).toBeCloseTo(2975 - 1840, 9);
-    expect(refused(() => expectedWait)).toEqual({ reason: "none", parameter: "", problem: "overloaded by {hours} in the period: the wait grows without end" });
+    expect(refused(() => expectedWait)).toEqual({
+      reason: "none",
+      parameter: "",
+      problem: "overloaded by {hours} in the period: the wait grows without end",
+    });
   });
 
   it("saws that are just full have no finite wait, and no hours short", () => {
@@ -79,7 +99,10 @@ describe("hours and share", () => {
   });
 
   it("a line split in two changes nothing", () => {
-    const [one, two] = [workload({ minutes: [20, 60], quantities: [30, 10], hours: 30, saws: 1 }), workload({ minutes: [20, 60, 20], quantities: [12, 10, 18], hours: 30, saws: 1 })];
+    const [one, two] = [
+      workload({ minutes: [20, 60], quantities: [30, 10], hours: 30, saws: 1 }),
+      workload({ minutes: [20, 60, 20], quantities: [12, 10, 18], hours: 30, saws: 1 }),
+    ];
     expect(relative(one.expectedWait as number, two.expectedWait as number)).toBeLessThan(1e-12);
     expect(one.share).toBeCloseTo(two.share, 12);
   });
@@ -95,7 +118,12 @@ describe("a simulated queue, seeded", () => {
   };
 
   /** Mean wait of a queue and the half width of its 99 % interval, from the means of 40 batches. */
-  function simulate(minutes: readonly number[], quantities: readonly number[], hours: number, seed: number): { readonly mean: number; readonly half: number } {
+  function simulate(
+    minutes: readonly number[],
+    quantities: readonly number[],
+    hours: number,
+    seed: number,
+  ): { readonly mean: number; readonly half: number } {
     const next = random(seed);
     const jobs = quantities.reduce((s, q) => s + q, 0);
     const gap = (60 * hours) / jobs;

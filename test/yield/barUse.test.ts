@@ -8,8 +8,16 @@ describe("what becomes of a bar (geometry)", () => {
   });
 
   it("a last piece that is the bar's end takes none", () => {
-    expect(barUse({ stock: 6000 - 2, piece: 998, kerf: 2, trim: 0, grip: 0 }, 6)).toEqual({ cuts: 5, kerf: 10, remnant: 0 });
-    expect(barUse({ stock: 1000, piece: 1000, kerf: 2, trim: 0, grip: 0 }, 1)).toEqual({ cuts: 0, kerf: 0, remnant: 0 });
+    expect(barUse({ stock: 6000 - 2, piece: 998, kerf: 2, trim: 0, grip: 0 }, 6)).toEqual({
+      cuts: 5,
+      kerf: 10,
+      remnant: 0,
+    });
+    expect(barUse({ stock: 1000, piece: 1000, kerf: 2, trim: 0, grip: 0 }, 1)).toEqual({
+      cuts: 0,
+      kerf: 0,
+      remnant: 0,
+    });
   });
 
   it("a bar used up leaves nothing, in inches too: 10 pieces of 24 in from 20 ft", () => {
@@ -17,6 +25,10 @@ describe("what becomes of a bar (geometry)", () => {
   });
 
   it("a rest thinner than the kerf goes as chips in the last cut", () => {
-    expect(barUse({ stock: 5999, piece: 998, kerf: 2, trim: 0, grip: 0 }, 6)).toEqual({ cuts: 6, kerf: 11, remnant: 0 });
+    expect(barUse({ stock: 5999, piece: 998, kerf: 2, trim: 0, grip: 0 }, 6)).toEqual({
+      cuts: 6,
+      kerf: 11,
+      remnant: 0,
+    });
   });
 });

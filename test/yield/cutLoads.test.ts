@@ -17,13 +17,26 @@ describe("pieces, cuts, bars and loads", () => {
   });
 
   it("13 pieces from a stack of 12 need 7 bars, not 13 (by hand)", () => {
-    expect(cutLoads({ bar, quantity: 13, perCut: 12, usefulRemnant: undefined })).toMatchObject({ loads: 1, bars: 7, cuts: 2, barCuts: 13 + 7 });
+    expect(cutLoads({ bar, quantity: 13, perCut: 12, usefulRemnant: undefined })).toMatchObject({
+      loads: 1,
+      bars: 7,
+      cuts: 2,
+      barCuts: 13 + 7,
+    });
   });
 
   it("a second load begins where the bars are used up: 29 a bar, 12 bars, 348 pieces a load (by hand)", () => {
     expect(piecesPerBar(bar)).toBe(29);
-    expect(cutLoads({ bar, quantity: 348, perCut: 12, usefulRemnant: undefined })).toMatchObject({ loads: 1, bars: 12, cuts: 29 });
-    expect(cutLoads({ bar, quantity: 349, perCut: 12, usefulRemnant: undefined })).toMatchObject({ loads: 2, bars: 13, cuts: 30 });
+    expect(cutLoads({ bar, quantity: 348, perCut: 12, usefulRemnant: undefined })).toMatchObject({
+      loads: 1,
+      bars: 12,
+      cuts: 29,
+    });
+    expect(cutLoads({ bar, quantity: 349, perCut: 12, usefulRemnant: undefined })).toMatchObject({
+      loads: 2,
+      bars: 13,
+      cuts: 30,
+    });
   });
 
   it("a remnant that is long enough goes back to stock and is not lost", () => {
@@ -41,12 +54,22 @@ describe("pieces, cuts, bars and loads", () => {
   });
 
   it("no trim, no trim cuts; a piece as long as the bar needs no cut", () => {
-    expect(cutLoads({ bar: { ...bar, trim: 0, grip: 0, piece: 6000 }, quantity: 3, perCut: 1, usefulRemnant: undefined })).toEqual({ loads: 3, bars: 3, cuts: 0, barCuts: 0, kerf: 0, ends: 0, remnant: 0 });
+    expect(
+      cutLoads({ bar: { ...bar, trim: 0, grip: 0, piece: 6000 }, quantity: 3, perCut: 1, usefulRemnant: undefined }),
+    ).toEqual({ loads: 3, bars: 3, cuts: 0, barCuts: 0, kerf: 0, ends: 0, remnant: 0 });
   });
 });
 
 describe("laws", () => {
-  const draws = fc.record({ stock: fc.integer({ min: 2000, max: 12000 }), piece: fc.integer({ min: 10, max: 2000 }), kerf: fc.integer({ min: 0, max: 5 }), trim: fc.integer({ min: 0, max: 30 }), grip: fc.integer({ min: 0, max: 150 }), quantity: fc.integer({ min: 1, max: 3000 }), perCut: fc.integer({ min: 1, max: 24 }) });
+  const draws = fc.record({
+    stock: fc.integer({ min: 2000, max: 12000 }),
+    piece: fc.integer({ min: 10, max: 2000 }),
+    kerf: fc.integer({ min: 0, max: 5 }),
+    trim: fc.integer({ min: 0, max: 30 }),
+    grip: fc.integer({ min: 0, max: 150 }),
+    quantity: fc.integer({ min: 1, max: 3000 }),
+    perCut: fc.integer({ min: 1, max: 24 }),
+  });
 
   it("bars hold all pieces, and pieces, kerf, trim and remnants add up to them; one bar in the stack gives what BARS gives", () => {
     const accepted = law(draws, 111, ({ quantity, perCut, ...sizes }) => {
@@ -54,7 +77,10 @@ describe("laws", () => {
       const got = cutLoads({ bar: sizes, quantity, perCut, usefulRemnant: undefined });
       const single = cutLoads({ bar: sizes, quantity, perCut: 1, usefulRemnant: undefined });
       const pulled = bars({ ...sizes, quantity });
-      const holds = got.bars * piecesPerBar(sizes) >= quantity && got.cuts <= Math.ceil(quantity / perCut) && got.bars <= perCut * got.loads;
+      const holds =
+        got.bars * piecesPerBar(sizes) >= quantity &&
+        got.cuts <= Math.ceil(quantity / perCut) &&
+        got.bars <= perCut * got.loads;
       const adds = Math.abs(got.bars * sizes.stock - quantity * sizes.piece - got.kerf - got.ends) < 1e-6;
       return holds && adds && single.bars === pulled.bars && single.remnant === pulled.remnant;
     });

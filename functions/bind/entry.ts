@@ -1,0 +1,137 @@
+import type { InputError } from "../../src/errors";
+import type { Text } from "../../src/phrase";
+import type { Quantity } from "../../src/quantities";
+import type { Shop } from "../../src/shop/shop";
+import type { Kind } from "../kinds/kind";
+
+type Missing<T> = "refuse" | { readonly is: T };
+
+/** One argument. `varies`: may be a range, one item per result. `list`: the whole range is the one value. */
+export interface Param<T, Varies extends boolean = boolean> {
+  readonly kind: Kind<T & {}>;
+  readonly varies: Varies;
+  readonly list: boolean;
+  readonly help: string;
+  readonly missing: Missing<T>;
+  /** Label of the shop block that gives the value when the argument does not. */
+  readonly block: keyof Shop | undefined;
+}
+
+const param = <T, V extends boolean>(kind: Kind<T & {}>, varies: V, help: string): Param<T & {}, V> => ({
+  kind,
+  varies,
+  list: false,
+  help,
+  missing: "refuse",
+  block: undefined,
+});
+
+/** An argument that may be a range, one item per row. */
+export const each = <T>(kind: Kind<T & {}>, help: string): Param<T & {}, true> => param(kind, true, help);
+/** An argument of one item for the whole call. */
+export const one = <T>(kind: Kind<T & {}>, help: string): Param<T & {}, false> => param(kind, false, help);
+/** A whole range read as one argument: lists of one call are equally long, rows blank in all of them are dropped. */
+export const list = <T>(kind: Kind<T & {}>, help: string): Param<readonly (T & {})[], false> => ({
+  kind: kind as unknown as Kind<readonly (T & {})[]>,
+  varies: false,
+  list: true,
+  help,
+  missing: "refuse",
+  block: undefined,
+});
+/** May be left out; the core function then gets undefined. */
+export const optional = <T, V extends boolean>(p: Param<T & {}, V>): Param<T | undefined, V> => ({
+  ...p,
+  missing: { is: undefined },
+});
+/** May be left out; the core function then gets `is`. Where `is` is not 0, 0 must be out of the kind's range. */
+export const orElse = <T, V extends boolean>(p: Param<T & {}, V>, is: NoInfer<T & {}>): Param<T & {}, V> => ({
+  ...p,
+  missing: { is },
+});
+/** When the argument is not given, the shop block's value is taken before the default. */
+export const fromBlock = <T, V extends boolean>(p: Param<T, V>, block: keyof Shop): Param<T, V> => ({ ...p, block });
+
+/** What a result is: a number of a quantity, or text. */
+export type Out = Quantity | "text";
+
+export interface Column<O extends Out = Out> {
+  readonly as: O;
+  readonly help: string;
+}
+
+export const column = <O extends Out>(as: O, help: string): Column<O> => ({ as, help });
+
+type Columns = Readonly<Record<string, Column>>;
+
+/** A cell per item, where `of` names the field of the core's result that it shows; a row of named columns per item, of which `show` picks; or a table, alone in its spill. */
+export type Result =
+  | { readonly form: "cell"; readonly as: Out; readonly of?: string; readonly help: string }
+  | { readonly form: "row"; readonly columns: Columns; readonly main: string | undefined }
+  | { readonly form: "table"; readonly columns: Columns };
+
+type Value<O> = O extends "text" ? Text : number;
+type Line<C> = { readonly [K in keyof C]: C[K] extends Column<infer O> ? Value<O> | InputError : never };
+
+export type Returned<R> = R extends { form: "cell"; as: infer O; of: infer F extends string }
+  ? { readonly [K in F]: Value<O> }
+  : R extends { form: "cell"; as: infer O }
+    ? Value<O>
+    : R extends { form: "row"; columns: infer C }
+      ? Line<C>
+      : R extends { form: "table"; columns: infer C }
+        ? readonly Line<C>[]
+        : never;
+
+export type Take = "optional" | "required";
+
+/** The arguments that bind itself reads. */
+export interface Takes {
+  readonly show?: Take;
+  readonly settings?: Take;
+  readonly saw?: boolean;
+  readonly units?: boolean;
+}
+
+/** What an entry says of itself. */
+interface EntryText {
+  readonly name: string;
+  /** The subject, and so the page of the docs, this function belongs to. */
+  readonly subject: string;
+  readonly help: string;
+  /** A call that runs as it stands, without "=". The first one is shown first. */
+  readonly examples: readonly [string, ...string[]];
+  readonly source: string;
+  /** What people ask when they look for this function. */
+  readonly asks: readonly string[];
+}
+
+export interface Entry extends EntryText {
+  readonly params: Readonly<Record<string, Param<unknown>>>;
+  readonly takes: Takes;
+  readonly result: Result;
+  readonly run: (input: never) => unknown;
+}
+
+/** A core function that reads the shop block takes it as `shop`: it is not a parameter, so the entry must take settings. */
+type NeedsSettings<I> = "shop" extends keyof I ? Takes & { readonly settings: Take } : Takes;
+type NeedsShow<R> = R extends { form: "row"; main: undefined }
+  ? { readonly show: "required" }
+  : R extends { form: "row" }
+    ? { readonly show: "optional" }
+    : { readonly show?: never };
+
+/**
+ * The compiler holds: parameters are exactly the core function's inputs; results are what it returns; a table takes no
+ * ranges of items; a function that reads the shop block takes settings; a row without a main column requires show.
+ */
+export const entry = <I extends object, const R extends Result>(
+  e: EntryText & {
+    readonly run: (input: I) => Returned<R>;
+    readonly result: R;
+    readonly takes: NoInfer<NeedsSettings<I> & NeedsShow<R>>;
+    readonly params: NoInfer<{
+      readonly [K in Exclude<keyof I, "shop">]-?: Param<I[K], R["form"] extends "table" ? false : boolean>;
+    }>;
+  },
+): Entry => e;

@@ -1,0 +1,8 @@
+/** The kinds of argument: what a cell may hold there, and how it is read. */
+export { blade, bladeClass, offer, pitch } from "./blade";
+export { matchedMaterial, material } from "./material";
+export { number } from "./number";
+export { description, orderItem } from "./order";
+export { length, section } from "./size";
+export { tableRow } from "./table";
+export { choice, text } from "./text";

@@ -1,0 +1,28 @@
+import type { Units } from "../../src/quantities";
+import type { Shop } from "../../src/shop/shop";
+import type { Cell } from "./cell";
+
+/** Keeps what was read from a text, so that a column of equal texts is read once. */
+export interface Kept {
+  get<T>(reader: string, key: string, read: () => T): T;
+}
+
+/** What a kind may know of the call while it reads a cell. */
+export interface Reading {
+  readonly units: Units;
+  readonly memo: Kept;
+  readonly shop: Shop | undefined;
+}
+
+/** Reads the cells of one item, `width` neighbours in one row starting at `at`. Checks shape and range, converts once. */
+export interface Kind<T> {
+  readonly name: string;
+  readonly width: number;
+  /** 0 is a value of its own here, not a blank cell. */
+  readonly zeroIsValue: boolean;
+  /** What the docs and the argument's help say of unit and range. */
+  readonly says: (units: Units) => string;
+  /** The words accepted, where there is a fixed list. */
+  readonly choices?: readonly string[];
+  readonly read: (cells: readonly Cell[], at: number, reading: Reading, parameter: string) => T;
+}

@@ -1,0 +1,288 @@
+import * as z from "zod/mini";
+import { InputError } from "../../src/errors";
+import { quantities, type Quantity, type Units } from "../../src/quantities";
+import { groups } from "../../src/data/groups";
+import { readPitch } from "../../src/blade/readPitch";
+import { findMaterial } from "../../src/material/findMaterial";
+import type { Material } from "../../src/material/material";
+import { ownMaterial } from "../../src/material/ownMaterial";
+import type { Shop, Special } from "../../src/shop/shop";
+import { defaultShop } from "../../src/shop/defaultShop";
+import { readLength } from "../../src/size/readLength";
+import { CellError, isBlank, type Cell, type Range } from "../kinds/cell";
+import { plainNumber, printText } from "../kinds/sentence";
+import { shopLabels, type ShopLabel } from "./labels";
+import { words } from "../kinds/words";
+
+/** The shop block of one call: its own units, and a Shop for each saw it names. */
+export interface ShopBook {
+  readonly units: Units;
+  readonly saws: ReadonlyMap<string, Shop>;
+  readonly names: readonly string[];
+}
+
+const refuse = (
+  problem: string,
+  facts: Readonly<Record<string, string>> = {},
+  reason: "invalid" | "none" = "invalid",
+): InputError => new InputError(reason, "settings", problem, facts);
+const fold = (cell: Cell | undefined): string =>
+  typeof cell === "string" ? cell.trim().replace(/\s+/g, " ").toLowerCase() : "";
+const byLabel = new Map(shopLabels.map((row) => [row.label.toLowerCase(), row]));
+const specials = shopLabels.filter((row) => row.special === true);
+
+/** A label as it was found: the row of the table, and for "Rate factor titanium alloys" what it holds for. */
+interface Found {
+  readonly row: ShopLabel;
+  readonly of: string | undefined;
+  readonly written: string;
+}
+
+/** What a core reader refuses is a fault of the block: it is named by its label, in the block's own units. */
+function inBlock<T>(label: string, units: Units, read: () => T): T {
+  try {
+    return read();
+  } catch (refusal) {
+    if (!(refusal instanceof InputError)) throw refusal;
+    throw refuse("{label}: {issue}", {
+      label,
+      issue: printText(
+        { template: refusal.problem, facts: { ...refusal.facts, parameter: words(refusal.parameter) } },
+        units,
+      ),
+    });
+  }
+}
+
+/** The grade named after a label; the label is unknown when nothing of that name is. */
+const gradeOf = (name: string, written: string, own: readonly Material[]): string => {
+  try {
+    return findMaterial(name, own).key;
+  } catch (refusal) {
+    if (refusal instanceof InputError)
+      throw refuse('"{label}" names neither a cutting group nor one grade', { label: written.trim().slice(0, 60) });
+    throw refusal;
+  }
+};
+
+function findLabel(written: string, own: readonly Material[]): Found {
+  const folded = fold(written);
+  const row = byLabel.get(folded);
+  if (row !== undefined) return { row, of: undefined, written };
+  const start = specials.find((s) => folded.startsWith(`${s.label.toLowerCase()} `));
+  if (start === undefined)
+    throw refuse('"{label}" is not a label of the shop block', { label: written.trim().slice(0, 40) });
+  const rest = folded.slice(start.label.length + 1);
+  const group = groups.find((g) => g.name.toLowerCase() === rest);
+  return { row: start, of: group?.name ?? gradeOf(rest, written, own), written };
+}
+
+/** zod reads each label's cells; what it refuses becomes one sentence naming the label. */
+const schemaOf = ({ kind }: ShopLabel, units: Units): z.ZodMiniType => {
+  if (kind.is === "choice")
+    return z.pipe(
+      z.pipe(
+        z.string(),
+        z.transform((s) => s.trim().toLowerCase()),
+      ),
+      z.enum(kind.choices as [string, ...string[]], `must be ${kind.choices.join(" or ")}`),
+    );
+  if (kind.is === "pitches") return z.union([z.number(), z.string()], "must be pitches such as 2/3, 3/4, 4/6");
+  if (kind.is === "length") return z.union([z.number().check(z.positive("must be more than 0")), z.string()]);
+  const { factor, unit } = quantities[kind.quantity][units];
+  const { least, most = quantities[kind.quantity].most } = kind.limits;
+  const printed = (limit: number): string => `${plainNumber(limit / factor)} ${unit}`.trim();
+  const low =
+    least === undefined
+      ? z.positive("must be more than 0")
+      : z.gte((least / factor) * (1 - 1e-12), `must be at least ${printed(least)}`);
+  return z
+    .number("must be a number")
+    .check(low, z.lte((most / factor) * (1 + 1e-12), `must be at most ${printed(most)}`));
+};
+
+const toCore = ({ kind }: ShopLabel, value: unknown, units: Units): unknown => {
+  if (kind.is === "number") return (value as number) * quantities[kind.quantity][units].factor;
+  if (kind.is === "length") return readLength(value as string | number, units);
+  if (kind.is === "pitches")
+    return (typeof value === "number" ? [value] : (value as string).split(/[,;]/))
+      .filter((p) => String(p).trim() !== "")
+      .map(readPitch);
+  return value;
+};
+
+function readValue(found: Found, cell: Cell, units: Units): unknown {
+  if (cell instanceof CellError) throw refuse("{label} is {error}", { label: found.written, error: cell.code });
+  const parsed = schemaOf(found.row, units).safeParse(cell);
+  if (!parsed.success)
+    throw refuse("{label} {issue}", {
+      label: found.written,
+      issue: parsed.error.issues[0]?.message ?? "cannot be read",
+    });
+  return inBlock(found.written, units, () => toCore(found.row, parsed.data, units));
+}
+
+interface Row {
+  readonly label: string;
+  readonly cells: readonly Cell[];
+}
+
+const isOwn = (row: Row): boolean => fold(row.label) === "own material";
+
+/** The block's rows after the header: label and value cells; rows without a label are refused when they hold values. */
+function labelledRows(range: Range): Row[] {
+  const rows: Row[] = [];
+  for (const [label, ...cells] of range) {
+    if (isBlank(label, false)) {
+      if (cells.every((c) => isBlank(c, false))) continue;
+      throw refuse("a row of the shop block has a value but no label");
+    }
+    if (typeof label !== "string")
+      throw refuse('the first column of the shop block holds its labels; the first row is "Units"');
+    rows.push({ label, cells });
+  }
+  return rows;
+}
+
+const readUnits = (rows: readonly Row[]): Units => {
+  const first = rows[0];
+  if (first === undefined || fold(first.label) !== "units")
+    throw refuse(
+      'the first row of the shop block must be "Units" with inch or metric beside it; the range may have slid',
+    );
+  const units = fold(first.cells.find((c) => !isBlank(c, false)));
+  if (units !== "inch" && units !== "metric") throw refuse('"Units" must be inch or metric');
+  return units;
+};
+
+const ownCells = z.tuple([
+  z.string("needs a name"),
+  z.union([z.string(), z.number()], "needs a known grade that it is like"),
+  z.nullable(z.number("rate factor must be a number")),
+  z.nullable(z.number("density must be a number")),
+  z.nullable(z.number("price must be a number")),
+]);
+
+/** A row "Own material": name, like a known grade, rate factor, density, price, in the block's units. */
+function readOwnMaterial({ cells }: Row, units: Units): Material {
+  const error = cells.find((c): c is CellError => c instanceof CellError);
+  if (error !== undefined) throw refuse("Own material is {error}", { error: error.code });
+  const five = Array.from({ length: 5 }, (_, i) => (isBlank(cells[i], false) ? null : cells[i]!));
+  const parsed = ownCells.safeParse(five);
+  if (!parsed.success)
+    throw refuse("Own material {name}: {issue}", {
+      name: typeof five[0] === "string" ? five[0] : "",
+      issue: parsed.error.issues[0]?.message ?? "cannot be read",
+    });
+  const [name, like, rateFactor, density, price] = parsed.data;
+  const inCore = (value: number | null, quantity: Quantity): number | undefined =>
+    value === null ? undefined : value * quantities[quantity][units].factor;
+  return inBlock("Own material", units, () =>
+    ownMaterial({
+      name,
+      like: findMaterial(like, []),
+      rateFactor: rateFactor ?? undefined,
+      density: inCore(density, "density"),
+      price: inCore(price, "pricePerMass"),
+    }),
+  );
+}
+
+/** Which value columns are saws. A last column without a single number, unnamed in the Saw row, is a comment. */
+function sawColumns(rows: readonly Row[]): { readonly name: string; readonly at: number }[] {
+  const sawRow = rows.find((r) => fold(r.label) === "saw");
+  const width = rows[0]!.cells.length;
+  const used = (at: number, test: (c: Cell) => boolean) => rows.some((r) => test(r.cells[at] ?? null));
+  if (sawRow === undefined) {
+    const extra = Array.from({ length: width }, (_, at) => at)
+      .slice(1)
+      .filter((at) => used(at, (c) => typeof c === "number" && c !== 0));
+    if (extra.length > 0) throw refuse('the shop block has several value columns; name them in a row "Saw"');
+    return [{ name: "", at: 0 }];
+  }
+  const named = sawRow.cells
+    .map((c, at) => ({ name: fold(c), at, written: c }))
+    .filter((s) => !isBlank(s.written, false));
+  if (named.length === 0) throw refuse('the row "Saw" of the shop block names no saw');
+  for (const [i, s] of named.entries()) {
+    if (s.name === "") throw refuse('the names in the row "Saw" must be text');
+    if (named.findIndex((other) => other.name === s.name) !== i)
+      throw refuse('the row "Saw" names "{saw}" twice', { saw: s.name });
+  }
+  return named;
+}
+
+/** Puts one value where its label says; special values are collected beside the general one. */
+function put(shop: Record<string, unknown>, { row, of }: Found, value: unknown): void {
+  const [field, blade] = row.key.split(".") as [string, string | undefined];
+  if (of !== undefined) {
+    const special: Special = { of, value: value as number };
+    if (blade === undefined) shop["rateFactors"] = [...(shop["rateFactors"] as readonly Special[]), special];
+    else {
+      const all = shop["specialLives"] as Readonly<Record<string, readonly Special[]>>;
+      shop["specialLives"] = { ...all, [blade]: [...(all[blade] ?? []), special] };
+    }
+  } else shop[field] = blade === undefined ? value : { ...(shop[field] as object), [blade]: value };
+}
+
+function shopOf(
+  labels: readonly { readonly found: Found; readonly cells: readonly Cell[] }[],
+  at: number,
+  all: number | undefined,
+  units: Units,
+): Shop {
+  const shop: Record<string, unknown> = { ...defaultShop };
+  for (const { found, cells } of labels) {
+    const own = cells[at] ?? null;
+    const cell = isBlank(own, false) && all !== undefined ? (cells[all] ?? null) : own;
+    if (!isBlank(cell, false)) put(shop, found, readValue(found, cell, units));
+  }
+  return shop as unknown as Shop;
+}
+
+/**
+ * Reads the shop block: label beside value, or one value column per saw; the first row is Units. A range that slid, an
+ * unknown or doubled label, and a value out of range are refused by name: nothing is read by its position.
+ */
+export function readShopBlock(range: Range): ShopBook {
+  const rows = labelledRows(range);
+  const units = readUnits(rows);
+  const others = rows.filter((r) => !isOwn(r));
+  const columns = sawColumns(others);
+  const ownMaterials = rows.filter(isOwn).map((r) => readOwnMaterial(r, units));
+  const labels = others
+    .slice(1)
+    .filter((r) => fold(r.label) !== "saw")
+    .map((r) => ({ found: findLabel(r.label, ownMaterials), cells: r.cells }));
+  const seen = new Set<string>();
+  for (const { found } of labels) {
+    const key = `${found.row.label}|${found.of ?? ""}`;
+    if (seen.has(key)) throw refuse('"{label}" stands twice in the shop block', { label: found.written });
+    seen.add(key);
+  }
+  const all = columns.find((c) => c.name === "all");
+  const own = columns.filter((c) => c !== all);
+  const saws = (own.length > 0 ? own : columns).map(
+    (c) => [c.name, { ...shopOf(labels, c.at, all?.at, units), ownMaterials }] as const,
+  );
+  return { units, saws: new Map(saws), names: saws.map(([name]) => name) };
+}
+
+/** The saw that an item names; needless where the block has one column. */
+export function pickSaw(book: ShopBook, name: string | undefined): Shop {
+  if (name === undefined) {
+    const [first, ...others] = book.saws.values();
+    if (first === undefined || others.length > 0)
+      throw new InputError("invalid", "saw", "{parameter} is empty; the shop block names {saws}", {
+        saws: book.names.join(", "),
+      });
+    return first;
+  }
+  const found = book.saws.get(fold(name));
+  if (found === undefined)
+    throw new InputError("none", "saw", '"{saw}" is not in the shop block; it names {saws}', {
+      saw: name,
+      saws: book.names.filter((s) => s !== "").join(", ") || "no saw",
+    });
+  return found;
+}

@@ -1,0 +1,159 @@
+import * as z from "zod/mini";
+import { InputError } from "../../src/errors";
+import type { OfferedBlade } from "../../src/cost/offeredBlade";
+import { readLength } from "../../src/size/readLength";
+import { refuseSwapped } from "../kinds/blade";
+import { CellError, isBlank, type Cell, type Range } from "../kinds/cell";
+
+/** One record of a headed table: where it stands, and its cells by label; blank cells are left out. */
+interface TableRecord {
+  readonly where: string;
+  readonly cells: ReadonlyMap<string, Cell>;
+}
+
+const fold = (cell: Cell | undefined): string =>
+  typeof cell === "string" ? cell.trim().replace(/\s+/g, " ").toLowerCase() : "";
+const refuse = (parameter: string, problem: string, facts: Readonly<Record<string, string>> = {}): InputError =>
+  new InputError("invalid", parameter, problem, facts);
+
+/** The same table with its labels across: cells of a row become cells of a column. */
+const turned = (range: Range): Range =>
+  Array.from({ length: Math.max(...range.map((r) => r.length)) }, (_, c) => range.map((r) => r[c] ?? null));
+
+function checkLabels(heads: readonly Cell[], labels: readonly string[], parameter: string): readonly string[] {
+  const folded = heads.map(fold);
+  for (const [i, label] of folded.entries()) {
+    if (isBlank(heads[i], false)) continue;
+    if (!labels.includes(label))
+      throw refuse(parameter, '{parameter}: "{label}" is not a label of the table; it knows {labels}', {
+        label: label === "" ? "a number" : label.slice(0, 40),
+        labels: labels.join(", "),
+      });
+    if (folded.indexOf(label) !== i) throw refuse(parameter, '{parameter}: "{label}" stands twice', { label });
+  }
+  return folded;
+}
+
+/**
+ * Reads a table whose labels stand across its first row or down its first column, in any order. A label that is unknown or
+ * stands twice is refused by name, and so is a value without one: nothing is read by its position.
+ */
+export function readHeadedTable(range: Range, labels: readonly string[], parameter: string): readonly TableRecord[] {
+  const known = (cells: readonly (Cell | undefined)[]): number => cells.filter((c) => labels.includes(fold(c))).length;
+  const [across, down] = [known(range[0]!), known(range.map((r) => r[0]))];
+  if (across + down === 0)
+    throw refuse(parameter, "{parameter}: no label found in the first row or column; it knows {labels}", {
+      labels: labels.join(", "),
+    });
+  const isAcross = across >= down;
+  const [heads, ...lines] = isAcross ? range : turned(range);
+  const folded = checkLabels(heads!, labels, parameter);
+  return lines.flatMap((line, i): TableRecord[] => {
+    const given = line.map((cell, at) => ({ cell, at })).filter(({ cell }) => !isBlank(cell, false));
+    const stray = given.find(({ at }) => (folded[at] ?? "") === "");
+    const where = `${isAcross ? "row" : "column"} ${i + 2}`;
+    if (stray !== undefined) throw refuse(parameter, "{parameter}: {where} has a value without a label", { where });
+    return given.length === 0 ? [] : [{ where, cells: new Map(given.map(({ cell, at }) => [folded[at]!, cell])) }];
+  });
+}
+
+const more = (most: number) =>
+  z.optional(
+    z.number("is not a number").check(z.positive("must be more than 0"), z.lte(most, `must be at most ${most}`)),
+  );
+
+/** What the table of offers may hold; the shape of each record. A length that is a number is in feet, as the price per foot wants. */
+const offerShape = z.object({
+  name: z.optional(z.union([z.string(), z.number()], "is not text")),
+  price: more(1e12),
+  length: z.optional(z.union([z.number().check(z.positive("must be more than 0")), z.string()], "is not a length")),
+  "price per foot": more(1e12),
+  rebate: z.optional(
+    z
+      .number("is not a number")
+      .check(z.positive("must be more than 0"), z.lt(1, "must be a share under 1, such as 0.1 or 10 %")),
+  ),
+  "rebate from": z.optional(
+    z.number("is not a number").check(z.gte(1, "must be at least 1"), z.lte(1e9, "must be at most 1e9")),
+  ),
+  "change minutes": more(1e8),
+  life: more(1e15),
+  rate: more(1e15),
+});
+type OfferRecord = z.infer<typeof offerShape>;
+
+const offerLabels = Object.keys(offerShape.shape);
+
+/** Reads one record's cells by the shape; what it refuses becomes one sentence naming row and label. */
+function parseOffer({ where, cells }: TableRecord, parameter: string): OfferRecord {
+  const error = [...cells].find(([, cell]) => cell instanceof CellError);
+  if (error !== undefined)
+    throw refuse(parameter, "{parameter}: {label} in {where} is {error}", {
+      label: error[0],
+      where,
+      error: (error[1] as CellError).code,
+    });
+  const parsed = offerShape.safeParse(Object.fromEntries(cells));
+  if (parsed.success) return parsed.data;
+  const issue = parsed.error.issues[0]!;
+  throw refuse(parameter, "{parameter}: {label} in {where} {issue}", {
+    label: String(issue.path[0]),
+    where,
+    issue: issue.message,
+  });
+}
+
+/** Longer than any usual band [ft]: a bare number above it is in inches or millimetres. Common practice, no source. */
+const longestBand = 60;
+
+function feet(length: string | number, where: string, parameter: string): number {
+  const bare = typeof length === "number" ? length > longestBand : !/[a-z'"″′”’]/i.test(length);
+  if (bare)
+    throw refuse(
+      parameter,
+      "{parameter}: length {length} in {where} needs its unit: write it as 15 ft, 186 in or 4720 mm",
+      { where, length: String(length).slice(0, 40) },
+    );
+  return typeof length === "number" ? length : readLength(length, "inch") / 304.8;
+}
+
+/** The price of a blade: as given, or from its length and the price per foot. */
+function priceOf({ price, length, "price per foot": perFoot }: OfferRecord, where: string, parameter: string): number {
+  if (price !== undefined && perFoot !== undefined)
+    throw refuse(parameter, "{parameter}: {where} gives a price and a price per foot; give one", { where });
+  if (price !== undefined) return price;
+  if (length === undefined || perFoot === undefined)
+    throw refuse(parameter, "{parameter}: {where} gives no price, nor both length and price per foot", { where });
+  return feet(length, where, parameter) * perFoot;
+}
+
+function offerOf(record: TableRecord, change: number, parameter: string): OfferedBlade {
+  const { where } = record;
+  const parsed = parseOffer(record, parameter);
+  const { life, rate, rebate = 0 } = parsed;
+  const price = priceOf(parsed, where, parameter);
+  if (life === undefined || rate === undefined)
+    throw refuse(parameter, "{parameter}: {where} gives no {label}", {
+      where,
+      label: life === undefined ? "life" : "rate",
+    });
+  if (parsed["rebate from"] !== undefined && rebate === 0)
+    throw refuse(parameter, "{parameter}: {where} says rebate from, but no rebate", { where });
+  refuseSwapped(life, rate, `${parameter} ${where}`);
+  return {
+    name: String(parsed.name ?? where).trim(),
+    price,
+    life,
+    rate,
+    change: parsed["change minutes"] ?? change,
+    rebate,
+    rebateFrom: parsed["rebate from"] ?? 1,
+  };
+}
+
+/** Reads the table of offers: name; price, or length and price per foot; rebate and from how many; change minutes; life; rate. */
+export function readOffers(range: Range, change: number, parameter: string): readonly OfferedBlade[] {
+  const records = readHeadedTable(range, offerLabels, parameter);
+  if (records.length === 0) throw refuse(parameter, "{parameter} holds labels but no offer");
+  return records.map((record) => offerOf(record, change, parameter));
+}

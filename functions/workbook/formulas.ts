@@ -1,0 +1,109 @@
+import { LexerTreeBuilder } from "@univerjs/engine-formula";
+import type { Book, BookCell, BookName, BookSheet } from "./book";
+import { addressOf } from "../formula/cellAddress";
+import { BookFault } from "./fault";
+import { tableData, withoutTables } from "./structured";
+
+/** A cell with a formula, the formula written out whatever way the file keeps it. */
+export interface FormulaCell {
+  readonly sheet: BookSheet;
+  readonly cell: BookCell;
+  /** As a person types it, without "=". */
+  readonly typed: string;
+  /** As the engine takes it: table references are addresses. */
+  readonly engine: string;
+}
+
+const lexer = new LexerTreeBuilder();
+
+/** Followers of a shared formula keep only its number: their text is the leader's, moved. */
+function written(cell: BookCell, leaders: ReadonlyMap<number, BookCell>): string {
+  const { text, is, shared } = cell.formula!;
+  const leader = is === "shared" && text === "" ? leaders.get(shared!) : undefined;
+  if (leader === undefined) return text;
+  return lexer
+    .moveFormulaRefOffset(`=${leader.formula!.text}`, cell.column - leader.column, cell.row - leader.row)
+    .slice(1);
+}
+
+/** Every formula of a workbook; what-if data tables have none that a cell could calculate. */
+export function formulasOf({ sheets, tables }: Book): readonly FormulaCell[] {
+  return sheets.flatMap((sheet) => {
+    const cells = sheet.cells.filter((c) => c.formula !== undefined && c.formula.is !== "dataTable");
+    const leaders = new Map(
+      cells.flatMap((c) =>
+        c.formula!.is === "shared" && c.formula!.text !== "" ? [[c.formula!.shared!, c] as const] : [],
+      ),
+    );
+    return cells.map((cell) => {
+      const typed = written(cell, leaders);
+      return { sheet, cell, typed, engine: tableFree(typed, sheet, cell, tables) };
+    });
+  });
+}
+
+function tableFree(typed: string, sheet: BookSheet, { row, column }: BookCell, tables: Book["tables"]): string {
+  try {
+    return withoutTables(typed, tables, { sheet: sheet.name, row });
+  } catch (problem) {
+    if (problem instanceof BookFault)
+      throw new BookFault(`${problem.message} (${sheet.name}!${addressOf(row, column)})`);
+    throw problem;
+  }
+}
+
+/** The names of a workbook as the engine takes them, its tables' among them; not those that Excel keeps for itself. */
+export const namesOf = ({ names, tables }: Book): readonly BookName[] => [
+  ...names
+    .filter((n) => !/^_xl/i.test(n.name))
+    .map((n) => ({ ...n, refersTo: withoutTables(n.refersTo, tables, { sheet: "", row: 0 }) })),
+  ...tables.map((t) => ({ name: t.name, refersTo: tableData(t), sheet: undefined })),
+];
+
+const quoted = /"(?:[^"]|"")*"/g;
+const isForeign = (code: string): boolean => /\[[^\]]*\]/.test(code.replace(quoted, '""'));
+const words = /[\p{L}_\\][\p{L}\p{N}_.\\]*/gu;
+
+/** Why the engine cannot calculate one formula; undefined when it can. */
+function why(
+  { engine }: FormulaCell,
+  known: (name: string) => boolean,
+  names: ReadonlySet<string>,
+  foreign: ReadonlySet<string>,
+): string | undefined {
+  if (isForeign(engine)) return "refers to another workbook";
+  const plain = engine.replace(quoted, '""').replace(/'(?:[^']|'')*'/g, "");
+  const abroad = (plain.match(words) ?? []).find((word) => foreign.has(word.toLowerCase()));
+  if (abroad !== undefined) return `uses the name ${abroad}, which refers to another workbook`;
+  const called = [...plain.matchAll(/(?<![\p{L}\p{N}_.\\])([\p{L}_\\][\p{L}\p{N}_.\\]*)\s*\(/gu)].map((m) => m[1]!);
+  // A name bound by LET or LAMBDA stands in the formula as an argument too.
+  const unknown = called.find(
+    (name) =>
+      !known(name.toUpperCase()) &&
+      !names.has(name.toLowerCase()) &&
+      !new RegExp(`[(,]\\s*${name.replace(/[.\\]/g, "\\$&")}\\s*,`, "i").test(plain),
+  );
+  return unknown === undefined ? undefined : `calls ${unknown.toUpperCase()}, a function that is not known here`;
+}
+
+/** The formulas that the engine cannot calculate, each with its cell and the reason. */
+export function beyond(
+  book: Book,
+  formulas: readonly FormulaCell[],
+  known: (name: string) => boolean,
+): ReadonlyMap<FormulaCell, string> {
+  const names = new Set(book.names.map((n) => n.name.toLowerCase()));
+  const foreign = new Set(
+    namesOf(book)
+      .filter((n) => isForeign(n.refersTo))
+      .map((n) => n.name.toLowerCase()),
+  );
+  return new Map(
+    formulas.flatMap((f) => {
+      const reason = why(f, known, names, foreign);
+      return reason === undefined
+        ? []
+        : [[f, `${f.sheet.name}!${addressOf(f.cell.row, f.cell.column)} ${reason}`] as const];
+    }),
+  );
+}

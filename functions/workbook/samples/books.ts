@@ -1,0 +1,75 @@
+import { card } from "./card";
+import { contact } from "./contact";
+import { curves } from "./curves";
+import { estimate } from "./estimate";
+import { process } from "./process";
+import { purchase } from "./purchase";
+import type { SampleBook, SampleSheet } from "./sheet";
+import { shop } from "./shop";
+import { start } from "./start";
+
+/** The try-it page's book: the sheets of all roles, and the shop block that some of them read. */
+export const demoBook: readonly SampleSheet[] = [estimate, purchase, curves, process, card, contact, shop];
+
+const shopSays = [
+  "Shop",
+  "The shop block: one saw, its prices and limits. The formulas take it by its name, Shop.",
+] as const;
+
+/** The workbooks under docs/samples. */
+export const sampleBooks: readonly SampleBook[] = [
+  {
+    file: "estimate.xlsx",
+    title: "Sawing: quote lines",
+    sheets: [
+      start("Quote lines", "Order lines priced with minutes, pitch, bars and remnant, for those who quote sawing.", [
+        ["Estimate", "One row for each order line, sizes or whole descriptions; the sums; price against quantity."],
+        shopSays,
+      ]),
+      estimate,
+      shop,
+    ],
+  },
+  {
+    file: "purchase.xlsx",
+    title: "Sawing: blade offers",
+    sheets: [
+      start(
+        "Blade offers",
+        "Blades compared by what an in² costs, blade and saw time together, for those who buy them.",
+        [
+          [
+            "Purchase",
+            "The offers ranked, the break-even of one of them, pay-back, and days with different worth of a saw hour.",
+          ],
+          ["Curves", "Cost of an in² against the worth of a saw hour, and the cost of one cut by offer."],
+          shopSays,
+        ],
+      ),
+      purchase,
+      curves,
+      shop,
+    ],
+  },
+  {
+    file: "process.xlsx",
+    title: "Sawing: settings and running sheets",
+    sheets: [
+      start(
+        "Settings and running sheets",
+        "What to set and how long it takes, on three saws, for those who plan and run the work.",
+        [
+          [
+            "Process",
+            "Three saws, the minutes of each grade on each, cuts as they run now, the week's load, bars to pull.",
+          ],
+          ["Card", "The operator's card of one job, to print on one page."],
+          ["Contact", "What the band meets on its way through a beam."],
+        ],
+      ),
+      process,
+      card,
+      contact,
+    ],
+  },
+];

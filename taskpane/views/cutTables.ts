@@ -1,0 +1,62 @@
+import { cutData } from "../../src/cutting/cutData";
+import type { BladeClass } from "../../src/blade/bladeClass";
+import type { Spread } from "../../src/data/groups";
+import type { Material } from "../../src/material/material";
+import type { Quantity, Units } from "../../src/quantities";
+import type { Shape } from "../../src/section/shape";
+import { defaultShop } from "../../src/shop/defaultShop";
+import { printText } from "../../functions/kinds/sentence";
+import { element, row } from "../controls/element";
+import { answer, brief, measured, unitOf } from "../sheet/readings";
+
+const spreadRow = (label: string, quantity: Quantity, { low, nominal, high }: Spread, units: Units): HTMLElement =>
+  row(`${label}, ${unitOf(quantity, units)}`, ...[low, nominal, high].map((x) => brief(x, quantity, units)));
+
+/** One class of blade in this grade and size: what to order and set, and what to expect from low to high. */
+export function cutTable(shape: Shape, material: Material, blade: BladeClass, units: Units): HTMLElement {
+  const cut = answer(units, () => cutData({ section: shape, material, blade, shop: defaultShop, pitch: undefined }));
+  const title = element("h4", {}, blade);
+  const own = material.group?.blades[blade];
+  if ("problem" in cut || own === undefined)
+    return element("div", {}, title, element("p", {}, "problem" in cut ? cut.problem : ""));
+  const { value } = cut;
+  const head = element(
+    "tr",
+    {},
+    element("td"),
+    ...["low", "nominal", "high"].map((h) => element("th", { scope: "col" }, h)),
+  );
+  const rows = [
+    spreadRow("band speed of the group", "bandSpeed", own.speed, units),
+    spreadRow("chip of the group", "chip", own.chip, units),
+    spreadRow("removal rate", "areaRate", { low: value.rateLow, nominal: value.rate, high: value.rateHigh }, units),
+    spreadRow(
+      "minutes of cutting",
+      "minutes",
+      { low: value.minutesLow, nominal: value.minutes, high: value.minutesHigh },
+      units,
+    ),
+  ];
+  const notes = [printText(value.limit, units), printText(value.notes, units)].filter((t) => t !== "").join(" ");
+  return element(
+    "div",
+    {},
+    title,
+    element(
+      "p",
+      {},
+      "Pitch ",
+      element("strong", {}, value.pitch),
+      ", band speed ",
+      element("strong", {}, measured(value.bandSpeed, "bandSpeed", units)),
+      `, mean chip ${measured(value.chipThickness, "chip", units)}.`,
+    ),
+    element(
+      "table",
+      { class: "spread", "aria-label": `${blade}: low, nominal, high` },
+      element("thead", {}, head),
+      element("tbody", {}, ...rows),
+    ),
+    element("p", { class: "quiet" }, notes),
+  );
+}

@@ -1,0 +1,28 @@
+import { describe, expect, it } from "vitest";
+import { plainBar } from "../../src/size/plainBar";
+import { sizeTokens } from "../../src/size/sizeTokens";
+import { refusal } from "../section/fixture";
+
+const numbers = (text: string) => sizeTokens(text).filter(({ kind }) => kind === "number");
+
+describe("plainBar (EN 10058 to EN 10061: sharp nominal corners)", () => {
+  it.each([
+    ["round", "50 mm", { kind: "round", diameter: 50 }],
+    ["square", "50 mm x 50 mm", { kind: "square", across: 50 }],
+    ["hexagon", "50 mm", { kind: "hexagon", across: 50 }],
+    ["octagon", "50 mm", { kind: "octagon", across: 50 }],
+    ["flat", "10 mm x 50 mm", { kind: "flat", width: 50, thickness: 10 }],
+    ["tee", "60x50x6", { kind: "tee", width: 60, depth: 50, web: 6, flange: 6, slope: 0, root: 0, toe: 0 }],
+  ] as const)("%s %s", (family, text, shape) => {
+    expect(plainBar(family, numbers(text), "inch").shape).toEqual(shape);
+  });
+  it.each([
+    ["round", "", '"round" has no dimensions; round needs one dimension'],
+    ["round", "3x20", "found 2 dimensions. The cut length does not belong in the size"],
+    ["flat", "6", "found 1 dimension"],
+    ["square", "6x4", "found 2 dimensions"],
+    ["tee", "4x4x4", "thickness of a tee must be smaller"],
+  ] as const)("%s %s is refused: %s", (family, text, part) => {
+    expect(refusal(() => plainBar(family, numbers(text), "inch")).sentence).toContain(part);
+  });
+});

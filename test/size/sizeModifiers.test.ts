@@ -1,0 +1,27 @@
+import { describe, expect, it } from "vitest";
+import { sizeModifiers } from "../../src/size/sizeModifiers";
+import { sizePhrases } from "../../src/size/sizePhrases";
+import { sizeTokens } from "../../src/size/sizeTokens";
+import { refusal } from "../section/fixture";
+
+const read = (text: string) => sizeModifiers(sizePhrases(sizeTokens(text)));
+
+describe("sizeModifiers (common practice, no source)", () => {
+  it("takes out everything but the bar", () => {
+    const { bar, ...rest } = read("round 2 bundle 3x4 nested rot 10 mitre 30 upright");
+    expect(bar.map(({ text }) => text)).toEqual(["round", "2"]);
+    expect(rest).toEqual({ lie: "upright", rows: 3, columns: 4, nested: true, counted: false, turn: 10, mitre: 30 });
+  });
+  it("nothing said: one bar, square cut", () => {
+    expect(read("round 2")).toMatchObject({ lie: undefined, rows: 1, columns: 1, nested: false, turn: 0, mitre: 0 });
+  });
+  it.each([
+    ["flat 1 on edge upright", "two orientations given (edge and upright)"],
+    ["round 2 bundle 2x2 bundle 2x2", '"bundle" is given twice'],
+    ["round 2 mitre 61", "a mitre of 61 degrees is more than 60; 0 is a square cut"],
+    ["round 2 rot 361", "more than 360"],
+    ["round 2 nested", "belongs to a bundle"],
+  ])("%s is refused: %s", (text, part) => {
+    expect(refusal(() => read(text)).sentence).toContain(part);
+  });
+});

@@ -1,0 +1,56 @@
+import { describe, expect, it } from "vitest";
+import { sizeParts } from "../../src/size/sizeParts";
+import { sizeTokens } from "../../src/size/sizeTokens";
+import { refusal } from "../section/fixture";
+
+const parts = (text: string) => sizeParts(sizeTokens(text));
+const tags = (text: string) =>
+  parts(text).numbers.flatMap(({ kind, text: written, tag }) =>
+    kind === "number" ? [`${written}${tag === "" ? "" : `:${tag}`}`] : [],
+  );
+
+describe("sizeParts (common practice, no source)", () => {
+  it.each([
+    ["tube 6 od x 5 id", ["6:od", "5:id"]],
+    ["tube od 6 x wall .5", ["6:od", ".5:wall"]],
+    ["tube 2 wall .12", ["2", ".12:wall"]],
+    ["tube 2 od .12 wall", ["2:od", ".12:wall"]],
+    ["sq tube 2x2x.12w", ["2", "2", ".12:wall"]],
+    ["wt6x25", ["6", "25"]],
+  ])("%s: tags", (text, expected) => {
+    expect(tags(text)).toEqual(expected);
+  });
+  it.each([
+    ["4 sch 40 pipe", "40"],
+    ["pipe 4 sch 40s", "40s"],
+    ["pipe 4 s40", "40"],
+    ["pipe 4 sch std", "std"],
+    ["pipe 4 xh", "xs"],
+    ["round 4", undefined],
+  ])("%s: schedule %s", (text, schedule) => {
+    expect(parts(text).schedule).toBe(schedule);
+  });
+  it("flat beside another shape says how it lies", () => {
+    expect(parts("flat 6x1 flat")).toMatchObject({ shapes: ["flat"], flat: true });
+    expect(parts("flat bar 6x1")).toMatchObject({ shapes: ["flat", "bar"], flat: false });
+  });
+  it("cold is kept for hollow sections; finish words are read over", () => {
+    expect(parts("shs cold formed erw 100")).toMatchObject({ shapes: ["shs"], cold: true });
+    expect(parts("round tgp hr 2")).toMatchObject({ shapes: ["round"], cold: false });
+  });
+  it.each([
+    [
+      "4140 round 3 x 2",
+      '"4140" before "round" looks like a grade; the material goes into its own cell, the size here is only "round 3x2"',
+    ],
+    ["stainless round 3", '"stainless" is a material'],
+    ["en8 round", 'do not know the word "en"'],
+    ["a36 round 3", 'do not know "a36"; if it is a grade'],
+    ["roud 7", 'did you mean "round"?'],
+    ["constructor 7", 'do not know the word "constructor"'],
+    ["gauge 11", "gauge sizes are not read"],
+    ["pipe 4 sch", "needs its number"],
+  ])("%s is refused: %s", (text, part) => {
+    expect(refusal(() => parts(text)).sentence).toContain(part);
+  });
+});
