@@ -83,10 +83,8 @@ export function searchMaterials(query: string, limit: number): readonly SearchHi
       a.material.tier - b.material.tier ||
       Number(b.material.isDefault) - Number(a.material.isDefault),
   );
-  return order
-    .slice(0, limit)
-    .map(({ material, matched }) => ({
-      material,
-      matched: typeof matched === "string" ? matched : describeDesignation(matched),
-    }));
+  return order.slice(0, limit).map(({ material, matched }) => ({
+    material,
+    matched: typeof matched === "string" ? matched : describeDesignation(matched),
+  }));
 }
