@@ -17,7 +17,7 @@ const srcRooms = {
   time: ["section", "shop"],
   yield: [],
   cost: ["cutting", "section", "shop", "blade", "material", "item", "time", "yield"],
-  whole: [],
+  about: [],
 };
 
 /** Rooms of functions: kinds <- shop <- bind <- catalogue <- hosts, reference, workbook; formula sees nothing. */

@@ -48,7 +48,7 @@ export const quantities = {
   areaRate: both(inch ** 2, "in²/min", 100, "cm²/min", 1e8),
   bandSpeed: both(12 * inch, "ft/min", 1000, "m/min", 1e7),
   feed: both(inch, "in/min", 1, "mm/min", 1e6),
-  chip: both(inch / 1000, "thousandths of an inch", 0.001, "µm", 10),
+  chip: both(inch / 1000, "thou", 0.001, "µm", 10),
   mass: both(pound, "lb", 1, "kg", 1e9),
   power: both(horsepower, "hp", 1000, "kW", 1e6),
   force: both(poundForce, "lbf", 1, "N", 1e7),

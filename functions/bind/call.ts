@@ -11,7 +11,7 @@ import { dropBlankRows, isBlankRow, lay, sizeOf, type Laid } from "./layout";
 import type { Memo } from "./memo";
 import { attempt, errorIn, isRefusal, refusalCell, type Read } from "../kinds/refusal";
 import { cardCells, printers, tableCells, type Printer } from "./results";
-import { pickSaw, readShopBlock, type ShopBook } from "../shop/block";
+import { pickSaw, readShopBlock, type ShopBlock } from "../shop/block";
 import { readShow, type Shown } from "./show";
 
 export const mostCells = 100_000;
@@ -21,7 +21,7 @@ interface Call {
   readonly entry: Entry;
   readonly units: Units;
   readonly shown: Shown;
-  readonly book: ShopBook | undefined;
+  readonly block: ShopBlock | undefined;
   readonly memo: Memo;
 }
 
@@ -53,7 +53,7 @@ const readUnits = (range: Range | null, memo: Memo): Units | undefined => {
     : unitsKind.read([cell], 0, { units: "inch", memo, shop: undefined }, "units");
 };
 
-const readBook = (entry: Entry, range: Range | null): ShopBook | undefined => {
+const readSettings = (entry: Entry, range: Range | null): ShopBlock | undefined => {
   if (range !== null && range.some((r) => r.some((c) => !isBlank(c, false)))) return readShopBlock(range);
   if (entry.takes.settings === "required")
     throw new InputError("invalid", "settings", "{parameter} is empty; point it at the shop block");
@@ -63,21 +63,21 @@ const readBook = (entry: Entry, range: Range | null): ShopBook | undefined => {
 function prepare(entry: Entry, given: Given, memo: Memo): Call {
   const range = (name: string): Range | null => withoutError(given.get(name) ?? null, name);
   const named = readUnits(range("units"), memo);
-  const book = readBook(entry, range("settings"));
-  const fromBook = entry.takes.units === true ? book?.units : undefined;
-  return { entry, units: named ?? fromBook ?? "inch", shown: readShow(entry, range("show")), book, memo };
+  const block = readSettings(entry, range("settings"));
+  const ofBlock = entry.takes.units === true ? block?.units : undefined;
+  return { entry, units: named ?? ofBlock ?? "inch", shown: readShow(entry, range("show")), block, memo };
 }
 
 /** The saw of an item; undefined where the function reads no shop block or none is given. */
 function shopReader(
-  { entry, book, units, memo }: Call,
+  { entry, block, units, memo }: Call,
   saw: Laid | undefined,
 ): (row: number, column: number) => Shop | undefined {
   if (entry.takes.settings === undefined) return () => undefined;
   const read = saw === undefined ? undefined : itemReader(saw);
   return (row, column) => {
     const name = read?.(row, column, { units, memo, shop: undefined }) as string | undefined;
-    if (book !== undefined) return pickSaw(book, name);
+    if (block !== undefined) return pickSaw(block, name);
     if (name !== undefined)
       throw new InputError(
         "invalid",

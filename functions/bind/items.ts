@@ -5,11 +5,14 @@ import type { Laid } from "./layout";
 import { errorIn } from "../kinds/refusal";
 import { words } from "../kinds/words";
 
+/** Kinds of which a cell with 0 might have been meant as a number. */
+const numeric: ReadonlySet<string> = new Set(["number", "length", "pitch", "blade", "offer"]);
+
 const emptyText = ({ param: { kind, block } }: Laid): string => {
   if (block !== undefined) return "{parameter} is empty or 0, and the shop block does not give it";
   if (kind.name === "section")
-    return '{parameter} is empty or 0. A size without quotes, such as W12, is a cell\'s address: put it in quotes, "W12x50"';
-  return kind.zeroIsValue ? "{parameter} is empty" : "{parameter} is empty or 0";
+    return '{parameter} is empty. A size without quotes, such as W12, is a cell\'s address: put it in quotes, "W12x50"';
+  return kind.zeroIsValue || !numeric.has(kind.name) ? "{parameter} is empty" : "{parameter} is empty or 0";
 };
 
 /** Whether the cells of one item hold nothing; an error among them goes out. */

@@ -2,19 +2,25 @@ import type { Units } from "../../src/quantities";
 import { words } from "../kinds/words";
 import type { Entry, Param } from "./entry";
 
-/** The place of every argument in the worksheet's order: required ones first, then what bind reads, optional ones between. */
+/** The arguments that bind itself reads. */
+type Role = "settings" | "saw" | "show" | "units";
+
+/** One place of a function's arguments. */
 export type Slot =
   | { readonly role: "param"; readonly name: string; readonly param: Param<unknown> }
-  | { readonly role: "settings" | "saw" | "show" | "units"; readonly name: string; readonly required: boolean };
+  | { readonly role: Role; readonly name: string; readonly required: boolean; readonly help: string };
 
+/** The place of every argument in the worksheet's order: required ones first, then what bind reads, optional ones between. */
 export function slots(e: Entry): readonly Slot[] {
   const all = Object.entries(e.params).map(([name, param]) => ({ role: "param" as const, name, param }));
-  const bound = (role: "settings" | "saw" | "show" | "units", required: boolean): Slot => ({
-    role,
-    name: role,
-    required,
-  });
   const { show, settings, saw, units } = e.takes;
+  const help: Readonly<Record<Role, string>> = {
+    settings: "the shop block: labels in its first column, first row Units",
+    saw: "which column of the shop block",
+    show: "results by name, all, or card",
+    units: `"inch" or "metric"; default ${settings === undefined ? "inch" : "the shop block's, else inch"}`,
+  };
+  const bound = (role: Role, required: boolean): Slot => ({ role, name: role, required, help: help[role] });
   return [
     ...all.filter((s) => s.param.missing === "refuse"),
     ...(show === "required" ? [bound("show", true)] : []),
@@ -30,15 +36,16 @@ export function slots(e: Entry): readonly Slot[] {
 export const isRequired = (slot: Slot): boolean =>
   slot.role === "param" ? slot.param.missing === "refuse" : slot.required;
 
-const bound: Readonly<Record<"settings" | "saw" | "show" | "units", string>> = {
-  settings: "the shop block: labels in its first column, first row Units",
-  saw: "which column of the shop block",
-  show: "results by name, all, or card",
-  units: '"inch" or "metric"; default the shop block\'s, else inch',
-};
+/** What holds when an argument is left out, in words; made from what the entry says, so that it cannot be wrong. */
+function defaultWords({ missing, block }: Param<unknown>): string {
+  const own = missing === "refuse" || missing.is === undefined ? "" : String(missing.is);
+  if (block === undefined) return own === "" ? "" : `; default ${own}`;
+  return own === "" ? "; default the shop block's" : `; default the shop block's, else ${own}`;
+}
 
-/** What the worksheet says of an argument: meaning, then unit, range and default where they are not in it. */
-export const slotHelp = (slot: Slot): string => (slot.role === "param" ? slot.param.help : bound[slot.role]);
+/** What the worksheet says of an argument: its meaning, and what holds without it. */
+export const slotHelp = (slot: Slot): string =>
+  slot.role === "param" ? slot.param.help + defaultWords(slot.param) : slot.help;
 
 /** What a cell may hold there, for the docs. */
 export const slotSays = (slot: Slot, units: Units): string => {

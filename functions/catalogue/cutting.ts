@@ -139,7 +139,7 @@ export const cutting = [
     subject: "Cutting",
     help: "What the band meets on its way down: depth, engaged width, longest single contact, as rows to chart.",
     examples: ['SAW.CONTACT("tube 6x0.5 in", 6)', 'SAW.CONTACT("W12x50", 8)'],
-    source: "geometry of the outline, as it lies in the vice",
+    source: "geometry of the outline in the vice",
     asks: ["engaged width along the cut", "chart the cut", "where is the cut widest"],
     params: {
       section: oneSection(),

@@ -103,7 +103,7 @@ export const money = [
       columns: {
         cost: column("money", "the sum of the parts"),
         cutting: column("money", "saw time while cutting"),
-        handling: column("money", "saw time beside the cutting"),
+        handling: column("money", "saw time outside the cutting"),
         bladeWear: column("money", "share of the blade's price"),
         bladeChange: column("money", "share of the time to change it"),
         kerf: column("money", "bar turned into chips, less what they bring"),
@@ -115,7 +115,7 @@ export const money = [
   entry({
     name: "BREAKEVEN",
     subject: "Money",
-    help: "Where two blades cost the same per area: dearest price at which the offer still pays, or life, rate, hour value.",
+    help: "Where two blades cost the same per area: highest price at which the offer still pays, or life, rate, hour value.",
     examples: [
       `SAW.BREAKEVEN(${triple}, {420, 1500, 10}, 60)`,
       `SAW.BREAKEVEN(${triple}, {420, 1500, 10}, 60, 10, "verdict")`,
@@ -134,7 +134,7 @@ export const money = [
       form: "row",
       main: "price",
       columns: {
-        price: column("money", "dearest at which the offer still pays"),
+        price: column("money", "highest price at which the offer still pays"),
         life: column("ownArea", "shortest at which the offer still pays"),
         rate: column("ownArea", "slowest at which the offer still pays"),
         sawHourValue: column("money", "at which both cost the same"),
@@ -147,7 +147,7 @@ export const money = [
   entry({
     name: "PAYBACK",
     subject: "Money",
-    help: "Months until a one off cost is back through a better blade; freed hours count only as far as work waits for them.",
+    help: "Months until a better blade has paid back a one-off cost; freed hours count only as far as work waits for them.",
     examples: [
       `SAW.PAYBACK(${triple}, {420, 1500, 10}, 60, 2000, 4000, 20)`,
       `SAW.PAYBACK(${triple}, {420, 1500, 10}, 60, 2000, 4000, 5, 8, 10, "all")`,
@@ -164,14 +164,14 @@ export const money = [
       freedHoursWanted: orElse(
         one(
           number("hours", { zeroIsValue: true }),
-          "hours a month that waiting work would fill; default 0: freed hours stay idle",
+          "hours a month that waiting work would fill: freed hours stay idle",
         ),
         0,
       ),
       idleHourValue: orElse(
         one(
           number("moneyPerHour", { zeroIsValue: true }),
-          "what a freed hour saves that no work fills, such as overtime; default 0",
+          "what a freed hour saves that no work fills, such as overtime",
         ),
         0,
       ),
@@ -219,7 +219,7 @@ export const money = [
         breakEvenPrice: column("money", "at which it costs what the first offer of the table does"),
         bestFrom: column("text", "saw hour value from which it is the cheapest of all"),
         bestTo: column("text", "saw hour value up to which it is the cheapest of all"),
-        mayFall: column("text", "how far the winner's life or rate may fall before the second is as cheap"),
+        safetyMargin: column("text", "how far the winner's life or rate may fall before the second is as cheap"),
       },
     },
     run: ({ offers, change, ...rest }: OffersCall) =>

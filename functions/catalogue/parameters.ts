@@ -11,7 +11,7 @@ export const optionalPitches = () =>
   optional(each(pitch, 'teeth per inch, "3/4" as text; left out: the one that PITCH gives'));
 export const rates = () => each(number("areaRate"), "removal rate, area cut per minute");
 const change = number("minutes", { zeroIsValue: true });
-const changeHelp = "minutes to change a blade; default 0";
+const changeHelp = "minutes to change a blade";
 export const changes = () => orElse(each(change, changeHelp), 0);
 export const oneChange = () => orElse(one(change, changeHelp), 0);
 const hourValue = number("moneyPerHour", { zeroIsValue: true });
@@ -21,6 +21,9 @@ export const sawHourValues = () => each(hourValue, hourValueHelp);
 export const oneSawHourValue = () => one(hourValue, hourValueHelp);
 export const handlings = () =>
   fromBlock(
-    orElse(each(number("minutes", { zeroIsValue: true }), "minutes per cut beside the cutting; default 0"), 0),
+    orElse(
+      each(number("minutes", { zeroIsValue: true }), "minutes per cut outside the cutting (clamp, index, return)"),
+      0,
+    ),
     "handlingMinutes",
   );

@@ -9,7 +9,7 @@ export const time = [
   entry({
     name: "CUTTIME",
     subject: "Time",
-    help: "Minutes per cut at a known removal rate; with a shop block, its handling minutes and greatest feed too.",
+    help: "Minutes per cut at a known removal rate; with a shop block, its handling minutes and maximum feed too.",
     examples: ['SAW.CUTTIME("round 7", 2.14)', 'SAW.CUTTIME("flat 6x1", 9, 1.5)'],
     source: "minutes = area / rate: German vocational tables book, sawing page (read)",
     asks: ["how long", "how many minutes", "cutting time"],
@@ -21,15 +21,15 @@ export const time = [
   entry({
     name: "THROUGHPUT",
     subject: "Time",
-    help: "Pieces that a saw gives in a number of hours, at minutes per cut with the handling; a cut begun does not count.",
+    help: "Pieces that a saw gives in a number of hours, at minutes per cut with the handling; only finished cuts count.",
     examples: ["SAW.THROUGHPUT(20, 40, 0.6, 20)", "SAW.THROUGHPUT(3.5, 8)"],
     source: "pieces = floor(60 × hours × availability / minutes) × pieces per cut: definition",
     asks: ["how many pieces a shift", "pieces per day", "output of the saw"],
     params: {
       minutes: each(number("minutes"), "minutes per cut, handling included"),
       hours: each(number("hours"), "hours that the saw is manned"),
-      availability: orElse(each(number("share"), "share of those hours that the saw can run; default 1"), 1),
-      piecesPerCut: orElse(each(number("count", { whole: true }), "pieces in one stack; default 1"), 1),
+      availability: orElse(each(number("share"), "share of those hours that the saw can run"), 1),
+      piecesPerCut: orElse(each(number("count", { whole: true }), "pieces in one stack"), 1),
     },
     takes: {},
     result: { form: "cell", as: "count", help: "whole pieces" },
@@ -53,7 +53,7 @@ export const time = [
       minutes: list(number("minutes"), "a list: minutes of one job, set-up and handling included"),
       quantities: list(number("count"), "a list beside it: how many such jobs come in the period"),
       hours: one(number("hours"), "hours that one saw runs in the same period"),
-      saws: orElse(one(number("count", { whole: true }), "saws that take the jobs; default 1"), 1),
+      saws: orElse(one(number("count", { whole: true }), "saws that take the jobs"), 1),
     },
     takes: { show: "optional" },
     result: {

@@ -17,9 +17,9 @@ export const yields = [
       stock: fromBlock(each(length(), "length of the bars"), "stockLength"),
       piece: each(length(), "length of a piece"),
       quantity: each(number("count", { whole: true }), "pieces wanted"),
-      kerf: fed("bar that one cut turns into chips; default 0", "kerf"),
-      trim: fed("squared off the front of each bar, its own kerf in it; default 0", "trim"),
-      grip: fed("end of each bar that the vice must keep; default 0", "grip"),
+      kerf: fed("bar that one cut turns into chips", "kerf"),
+      trim: fed("squared off the front of each bar, its own kerf in it", "trim"),
+      grip: fed("end of each bar that the vice must keep", "grip"),
     },
     takes: { show: "optional", settings: "optional", units: true },
     result: {

@@ -3,6 +3,7 @@ import { quantities, type Quantity, type Units } from "../../src/quantities";
 import type { Cell } from "./cell";
 import type { Kind } from "./kind";
 import { plainNumber } from "./sentence";
+import { numberWords } from "./units";
 
 /** The limits of a number, in the core's unit. */
 export interface Limits {
@@ -66,7 +67,6 @@ export function readNumber(
 }
 
 const saysRange = (quantity: Quantity, limits: Limits) => (units: Units) => {
-  const unit = quantities[quantity][units].unit;
   const from =
     limits.least !== undefined
       ? `from ${printed(limits.least, quantity, units)}`
@@ -74,7 +74,7 @@ const saysRange = (quantity: Quantity, limits: Limits) => (units: Units) => {
         ? "0 or more"
         : "more than 0";
   const to = limits.most === undefined ? "" : ` to ${printed(limits.most, quantity, units)}`;
-  return `${limits.whole === true ? "whole number" : "number"}${unit === "" ? "" : ` in ${unit}`}, ${from}${to}`;
+  return `${numberWords(quantity, units, limits.whole === true ? "whole number" : "number")}, ${from}${to}`;
 };
 
 /** A number of one quantity within its range. */

@@ -36,7 +36,8 @@ export const orderItem: Kind<OrderItem> = textual(
   "a size, or a description line such as RND 3-1/2 4140 x 20 ft",
   (value, { units, shop }, parameter) => {
     const size = onlySize(value, units);
-    const missing = (what: string): InputError => new InputError("invalid", what, "{parameter} is empty or 0");
+    const missing = (what: string): InputError =>
+      new InputError("invalid", what, what === "material" ? "{parameter} is empty" : "{parameter} is empty or 0");
     if (size !== undefined) return { shape: withProfile(size), grade: missing("material"), length: missing("length") };
     const {
       section: read,

@@ -5,6 +5,7 @@ import { sectionProfile } from "../../src/section/sectionProfile";
 import type { Shape } from "../../src/section/shape";
 import { readLength } from "../../src/size/readLength";
 import type { Kind } from "./kind";
+import { numberWords } from "./units";
 import { readNumber, type Limits } from "./number";
 import { renamed, textual } from "./text";
 
@@ -29,7 +30,7 @@ export const length = (limits: Limits = {}): Kind<number> => ({
   name: "length",
   width: 1,
   zeroIsValue: limits.zeroIsValue ?? false,
-  says: (units) => `length in ${quantities.length[units].unit}, or text such as "20 ft" or "6 m"`,
+  says: (units) => `${numberWords("length", units, "length")}, or text such as "20 ft" or "6 m"`,
   read: (cells, at, { units, memo }, parameter) => {
     const cell = cells[at];
     if (typeof cell !== "string") return readNumber(cell, "length", limits, units, parameter);

@@ -31,7 +31,7 @@ export function sourcesPage(): string {
       g.letter,
       `${g.kc11} / ${g.mc}`,
       String(g.chipVolume),
-      String(g.greatestHardness),
+      String(g.maximumHardness),
       ...bands,
       spread(speed.low / 1000, speed.nominal / 1000, speed.high / 1000),
       spread(chip.low * 1000, chip.nominal * 1000, chip.high * 1000),

@@ -15,7 +15,7 @@ import { shopLabels, type ShopLabel } from "./labels";
 import { words } from "../kinds/words";
 
 /** The shop block of one call: its own units, and a Shop for each saw it names. */
-export interface ShopBook {
+export interface ShopBlock {
   readonly units: Units;
   readonly saws: ReadonlyMap<string, Shop>;
   readonly names: readonly string[];
@@ -148,7 +148,7 @@ const readUnits = (rows: readonly Row[]): Units => {
   const first = rows[0];
   if (first === undefined || fold(first.label) !== "units")
     throw refuse(
-      'the first row of the shop block must be "Units" with inch or metric beside it; the range may have slid',
+      'the first row of the shop block must be "Units" with inch or metric beside it; the range may be off by a row',
     );
   const units = fold(first.cells.find((c) => !isBlank(c, false)));
   if (units !== "inch" && units !== "metric") throw refuse('"Units" must be inch or metric');
@@ -244,7 +244,7 @@ function shopOf(
  * Reads the shop block: label beside value, or one value column per saw; the first row is Units. A range that slid, an
  * unknown or doubled label, and a value out of range are refused by name: nothing is read by its position.
  */
-export function readShopBlock(range: Range): ShopBook {
+export function readShopBlock(range: Range): ShopBlock {
   const rows = labelledRows(range);
   const units = readUnits(rows);
   const others = rows.filter((r) => !isOwn(r));
@@ -269,20 +269,20 @@ export function readShopBlock(range: Range): ShopBook {
 }
 
 /** The saw that an item names; needless where the block has one column. */
-export function pickSaw(book: ShopBook, name: string | undefined): Shop {
+export function pickSaw(block: ShopBlock, name: string | undefined): Shop {
   if (name === undefined) {
-    const [first, ...others] = book.saws.values();
+    const [first, ...others] = block.saws.values();
     if (first === undefined || others.length > 0)
       throw new InputError("invalid", "saw", "{parameter} is empty; the shop block names {saws}", {
-        saws: book.names.join(", "),
+        saws: block.names.join(", "),
       });
     return first;
   }
-  const found = book.saws.get(fold(name));
+  const found = block.saws.get(fold(name));
   if (found === undefined)
     throw new InputError("none", "saw", '"{saw}" is not in the shop block; it names {saws}', {
       saw: name,
-      saws: book.names.filter((s) => s !== "").join(", ") || "no saw",
+      saws: block.names.filter((s) => s !== "").join(", ") || "no saw",
     });
   return found;
 }

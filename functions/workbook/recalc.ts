@@ -40,7 +40,7 @@ function orderOf(words: readonly string[]): Order {
       throw new BookFault("would be written over by its own result: name another file");
     return { file, write, send, only };
   } catch (problem) {
-    throw problem instanceof BookFault && problem.message !== "" ? problem : new BookFault(`is called so: ${usage}`);
+    throw problem instanceof BookFault && problem.message !== "" ? problem : new BookFault(`usage: ${usage}`);
   }
 }
 

@@ -20,7 +20,7 @@ const price = ({ offer: { life, rate }, sawHourValue: w, change, cost }: AtCost)
   if (life === undefined) return open("life");
   if (rate === undefined) return open("rate");
   const left = cost - w / (60 * rate) - (w * change) / (60 * life);
-  return isLeft(left, cost) ? life * left : none("never: the offer loses even as a gift");
+  return isLeft(left, cost) ? life * left : none("never: the offer costs more even if the blade were free");
 };
 
 const life = ({ offer: { price: p, rate }, sawHourValue: w, change, cost }: AtCost): Solved => {

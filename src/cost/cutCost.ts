@@ -23,7 +23,7 @@ const kerfCost = ({ section, shop }: CutCostInput): number => {
       "settings",
       "{parameter} give a Material price but no Density: the kerf's mass is not known",
     );
-  const slot = kerf ?? usualBand({ extent: section.profile().greatestExtent, shop }).kerf;
+  const slot = kerf ?? usualBand({ extent: section.profile().maximumExtent, shop }).kerf;
   return section.area * slot * density * (materialPrice - scrapPrice);
 };
 
@@ -49,7 +49,7 @@ export function cutCost(input: CutCostInput): {
     throw new InputError("invalid", "life", "{parameter} is less than the Break-in area of the shop block");
   const perMinute = hourlyCost / (60 * shop.availability);
   const blades = section.area / life;
-  const cutting = perMinute * cuttingMinutes({ section, rate, greatestFeed: shop.greatestFeed });
+  const cutting = perMinute * cuttingMinutes({ section, rate, maximumFeed: shop.maximumFeed });
   const handling = perMinute * shop.handlingMinutes;
   const bladeWear = price * blades;
   const bladeChange = perMinute * shop.changeMinutes * blades;

@@ -20,7 +20,7 @@ interface Ranked {
   readonly breakEvenPrice: number | InputError;
   readonly bestFrom: Text;
   readonly bestTo: Text;
-  readonly mayFall: Text;
+  readonly safetyMargin: Text;
 }
 
 /** An offer with a rebate from some number of blades on stands twice: as one blade, and as that many. */
@@ -52,7 +52,7 @@ function fall(winner: OfferedBlade, second: number, sawHourValue: number): Text 
  * Ranks blades by cost per area, c = w·H + price/life. Saving and break-even price are against the first offer as listed,
  * the blade in use; best from and to are the saw hour values between which an offer is the cheapest of all.
  * @param input offers: name, price [money], life [area], rate [area/min], change [min], rebate [-] from a number of blades; sawHourValue w [money/h]; areaPerMonth [area]
- * @returns rows, cheapest first: rank [-], name [text], costPerArea [money/area], costPerMonth [money], saving [money/area], breakEvenPrice [money], bestFrom, bestTo and mayFall [text]
+ * @returns rows, cheapest first: rank [-], name [text], costPerArea [money/area], costPerMonth [money], saving [money/area], breakEvenPrice [money], bestFrom, bestTo and safetyMargin [text]
  * @source cost per area as in bladeCost; breakEvenAt, cheapestBetween
  */
 export function rankOffers({ offers, sawHourValue, areaPerMonth }: OffersInput): readonly Ranked[] {
@@ -77,7 +77,7 @@ export function rankOffers({ offers, sawHourValue, areaPerMonth }: OffersInput):
       breakEvenPrice: breakEvenAt({ offer, sawHourValue, change: offer.change, cost: first }).price,
       bestFrom: between === undefined ? "never the cheapest" : hourValue(between.from),
       bestTo: between === undefined ? "never the cheapest" : hourValue(between.to),
-      mayFall: i > 0 || second === undefined ? "" : fall(offer, second.cost, sawHourValue),
+      safetyMargin: i > 0 || second === undefined ? "" : fall(offer, second.cost, sawHourValue),
     };
   });
 }

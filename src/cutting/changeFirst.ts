@@ -5,7 +5,7 @@ const advice: Readonly<Record<LimitName, string>> = {
   "usual rate": "Nothing on this saw holds the cut back: a better class of blade, or your own timed rate, changes it.",
   "tooth load": "Lay the work so that more teeth stand in the thin part, or take a finer pitch.",
   gullet: "Take a coarser pitch.",
-  "greatest feed": "The saw feeds no faster: cut more bars at once.",
+  "maximum feed": "The saw feeds no faster: cut more bars at once.",
   "feed force": "Set the guides closer, turn the work, or use a wider band.",
   "motor power": "The motor holds the cut back: first have its idle current measured, then weigh a bigger one.",
 };

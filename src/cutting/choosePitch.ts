@@ -88,7 +88,7 @@ function finestOrRefuse(work: CutWork, profile: Profile, on: readonly Pitch[]): 
 const widePitch = (profile: Profile, prepared: PreparedCut, chipVolume: number, interrupted: number): number => {
   const least = Math.min(k.rubbingChip.value, prepared.nominalChip * interrupted);
   const byGullet = Math.sqrt((chipVolume * least * profile.longestJoined) / (k.gulletArea.value * k.gulletFill.value));
-  const byChip = (profile.greatestWidth * least) / (prepared.nominalChip * k.referenceTeeth.value);
+  const byChip = (profile.maximumWidth * least) / (prepared.nominalChip * k.referenceTeeth.value);
   return Math.max(byGullet, Math.min(byChip, 1.5 * byGullet));
 };
 
@@ -131,7 +131,7 @@ const rateOn = (prepared: PreparedCut, pitch: Pitch): number =>
   bestSpeed({ cut: prepared.forPitch(pitch), slowest: prepared.slowestSpeed, wanted: prepared.wantedSpeed }).run.rate;
 
 /** All that can hold a tooth back but the motor. */
-const holding = ["bandWidth", "greatestFeed", "greatestFeedForce", "greatestBandSpeed", "leastBandSpeed"] as const;
+const holding = ["bandWidth", "maximumFeed", "maximumFeedForce", "maximumBandSpeed", "minimumBandSpeed"] as const;
 const freed = (shop: Shop): Shop => ({ ...shop, ...Object.fromEntries(holding.map((key) => [key, undefined])) });
 
 /**

@@ -3,7 +3,7 @@ import type { Profile } from "../section/section";
 import type { Pitch } from "../blade/pitch";
 
 /** What can hold a cut back at one depth. */
-export const limitNames = ["usual rate", "tooth load", "gullet", "greatest feed", "feed force", "motor power"] as const;
+export const limitNames = ["usual rate", "tooth load", "gullet", "maximum feed", "feed force", "motor power"] as const;
 export type LimitName = (typeof limitNames)[number];
 
 /** Chip thickness asked for, for one work in one saw. */
@@ -32,7 +32,7 @@ export interface ForceLaw {
 
 /** The saw's limits that a cut meets on its way; undefined is no limit. */
 export interface SawLimits {
-  readonly greatestFeed: number | undefined;
+  readonly maximumFeed: number | undefined;
   /** Cutting force that the given depth's extent [mm] allows [N]. */
   readonly cuttingForce: ((extent: number) => number) | undefined;
   /** Power at the band [W]. */

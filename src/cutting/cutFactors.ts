@@ -22,8 +22,8 @@ const interruptedBy = {
 /** Hardness counts only above the group's range: no credit below it. */
 const hardnessFactors = (material: Material, group: Group): { readonly speed: number; readonly chip: number } => {
   const hardness = (material.hardness.least + material.hardness.most) / 2;
-  if (hardness <= group.greatestHardness) return { speed: 1, chip: 1 };
-  const ratio = group.greatestHardness / hardness;
+  if (hardness <= group.maximumHardness) return { speed: 1, chip: 1 };
+  const ratio = group.maximumHardness / hardness;
   return {
     speed: Math.max(k.hardnessSpeedLeast.value, ratio ** k.hardnessSpeed.value),
     chip: Math.max(k.hardnessChipLeast.value, ratio ** k.hardnessChip.value),

@@ -12,7 +12,7 @@ const sentences: Readonly<Record<LimitName, string>> = {
   "usual rate": "Usual rate for {group}",
   "tooth load": "Tooth load: only {teeth} teeth share the thinnest part",
   gullet: "Gullets full where the work is widest, {widest}; a coarser pitch has more room",
-  "greatest feed": "Greatest feed of the saw",
+  "maximum feed": "Maximum feed of the saw",
   "feed force": "Feed force: a {band} band over a span of {span}",
   "motor power": "Motor: {power} are left at the band",
 };
@@ -22,7 +22,7 @@ const overall = ({ slowed, prepared, run }: CutPrediction): string | undefined =
   if (slowed) return "Motor: {power} are left at the band, so the band runs slower";
   if (prepared.capped === "none" || run.shares[0]! < 0.5) return undefined;
   return prepared.capped === "saw"
-    ? "Greatest band speed of the saw, {speed}"
+    ? "Maximum band speed of the saw, {speed}"
     : "Usual top speed of a general saw, {speed}: give your saw's own";
 };
 
@@ -50,7 +50,7 @@ export function limitPhrase(prediction: CutPrediction): Phrase {
     facts: {
       group: cut.group.name,
       teeth: String(Number((cut.profile.thinnest / cut.pitch.mean).toPrecision(2))),
-      widest: size(cut.profile.greatestWidth),
+      widest: size(cut.profile.maximumWidth),
       band: size(prepared.band.width),
       span: size(prepared.span),
       power: { number: cut.limits.power ?? 0, quantity: "power" },

@@ -23,7 +23,7 @@ export function nominalCut(
   if (force > 0 && force >= Math.max(...run.shares) && run.meanChip < k.forceChip.value) {
     const facts = {
       band: { number: prepared.band.width, quantity: "size" as const },
-      teeth: String(Math.round(work.section.profile().greatestWidth / pitch.mean)),
+      teeth: String(Math.round(work.section.profile().maximumWidth / pitch.mean)),
     };
     throw new InputError(
       "none",

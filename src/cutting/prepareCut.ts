@@ -49,31 +49,31 @@ const bandPower = (shop: Shop): number | undefined =>
 
 /** Cutting force [N] that the band's stiffness and the saw's feed allow at one depth. */
 const forceLimit = (band: Band, span: number, shop: Shop, share: number): SawLimits["cuttingForce"] => {
-  const thrust = shop.greatestFeedForce ?? Infinity;
-  if (!band.described) return shop.greatestFeedForce === undefined ? undefined : () => thrust / share;
+  const thrust = shop.maximumFeedForce ?? Infinity;
+  if (!band.described) return shop.maximumFeedForce === undefined ? undefined : () => thrust / share;
   const central = bandForce({ ...band, span, extent: 0, tension: shop.bandTension }) * k.bucklingShare.value;
   return (extent) => Math.min(thrust, central / (1 - extent / (2 * span))) / share;
 };
 
 const refuseTooBig = ({ section }: CutWork, shop: Shop): void => {
-  const { greatestExtent, height } = section.profile();
+  const { maximumExtent, height } = section.profile();
   const size = (number: number) => ({ number, quantity: "size" as const });
-  if (shop.greatestWidth !== undefined && greatestExtent > shop.greatestWidth * (1 + 1e-9))
+  if (shop.maximumWidth !== undefined && maximumExtent > shop.maximumWidth * (1 + 1e-9))
     throw new InputError("invalid", "section", "the work is {width} wide; this saw takes {most}", {
-      width: size(greatestExtent),
-      most: size(shop.greatestWidth),
+      width: size(maximumExtent),
+      most: size(shop.maximumWidth),
     });
-  if (shop.greatestHeight !== undefined && height > shop.greatestHeight * (1 + 1e-9))
+  if (shop.maximumHeight !== undefined && height > shop.maximumHeight * (1 + 1e-9))
     throw new InputError("invalid", "section", "the work is {height} high; this saw takes {most}", {
       height: size(height),
-      most: size(shop.greatestHeight),
+      most: size(shop.maximumHeight),
     });
 };
 
 /** Top speed: the saw's own, else that of a general saw for the metals that could be cut far faster. */
 const topSpeed = (shop: Shop, letter: string): { readonly most: number; readonly capped: "saw" | "general" } =>
-  shop.greatestBandSpeed !== undefined
-    ? { most: shop.greatestBandSpeed, capped: "saw" }
+  shop.maximumBandSpeed !== undefined
+    ? { most: shop.maximumBandSpeed, capped: "saw" }
     : { most: letter === "N" ? k.generalTopSpeed.value : Infinity, capped: "general" };
 
 /**
@@ -112,9 +112,9 @@ export function prepareCut(work: CutWork, scenario: Scenario): PreparedCut {
   const factors = cutFactors({ profile, material, group, shop });
   const wanted = row.speed.nominal * factors.speed;
   const { most, capped } = topSpeed(shop, group.letter);
-  const slowest = shop.leastBandSpeed ?? 0;
-  if (slowest > (shop.greatestBandSpeed ?? Infinity))
-    throw new InputError("invalid", "settings", "Least band speed, {slowest}, is above Greatest band speed, {most}", {
+  const slowest = shop.minimumBandSpeed ?? 0;
+  if (slowest > (shop.maximumBandSpeed ?? Infinity))
+    throw new InputError("invalid", "settings", "Minimum band speed, {slowest}, is above Maximum band speed, {most}", {
       slowest: { number: slowest, quantity: "bandSpeed" },
       most: { number: most, quantity: "bandSpeed" },
     });
@@ -137,14 +137,14 @@ export function prepareCut(work: CutWork, scenario: Scenario): PreparedCut {
   const load = nominal * k.referenceTeeth.value * scenario.rate * rateFactor(shop, material) * credit;
   const floor = Math.min(k.rubbingChip.value, nominal * factors.interrupted) * credit;
   const greatest = chip.high * factors.chip * factors.interrupted * scenario.toothLoad * credit;
-  const band = usualBand({ extent: profile.greatestExtent, shop });
-  const span = profile.greatestExtent + shop.guideGap;
+  const band = usualBand({ extent: profile.maximumExtent, shop });
+  const span = profile.maximumExtent + shop.guideGap;
   const chipsFor = (pitch: Pitch): Chips => {
     const crowded = Math.min(1, Math.sqrt(k.crowdedTeeth.value / (profile.meanWidth / pitch.mean)));
     return { load: load * factors.interrupted * crowded, fullLoad: load * crowded, floor, greatest, nominal, credit };
   };
   const limits = {
-    greatestFeed: shop.greatestFeed,
+    maximumFeed: shop.maximumFeed,
     cuttingForce: forceLimit(band, span, shop, k.feedShare.value * scenario.feedShare),
     power: bandPower(shop),
     constantFeed: shop.feedMode === "constant feed",

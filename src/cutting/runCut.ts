@@ -31,7 +31,7 @@ function holdChip(station: Station, cut: Cut, greatest: number, teeth: number): 
     (chips.credit * (k.gulletArea.value * k.gulletFill.value * pitch.mean ** 2)) / (station.joined * cut.chipVolume),
     2,
   );
-  if (limits.greatestFeed !== undefined) hold((limits.greatestFeed * pitch.mean) / speed, 3);
+  if (limits.maximumFeed !== undefined) hold((limits.maximumFeed * pitch.mean) / speed, 3);
   if (limits.cuttingForce !== undefined)
     hold(chips.credit * chipAtForce({ force: limits.cuttingForce(station.extent), teeth: inContact, law: force }), 4);
   if (limits.power !== undefined)

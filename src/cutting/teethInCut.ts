@@ -15,7 +15,7 @@ export function teethInCut({ profile, pitch }: { readonly profile: Profile; read
 } {
   return {
     mean: profile.meanWidth / pitch.mean,
-    most: profile.greatestWidth / pitch.mean,
+    most: profile.maximumWidth / pitch.mean,
     fewest: profile.thinnest / pitch.greatest,
   };
 }

@@ -54,7 +54,7 @@ export interface Group {
   /** Room that chips take against the metal they were cut from, R. */
   readonly chipVolume: number;
   /** Hardness above which speed and chip are taken back [HB]. */
-  readonly greatestHardness: number;
+  readonly maximumHardness: number;
   readonly blades: { readonly "bi-metal": BladeRow | undefined; readonly carbide: BladeRow };
   /** Where the values come from, in words with their mark. */
   readonly basis: { readonly force: string; readonly hardness: string; readonly ratio: string; readonly bands: string };
@@ -86,13 +86,13 @@ function band([low, nominal, high, thin, usual, thick]: BandColumns): BladeRow {
 }
 
 // prettier-ignore
-export const groups: readonly Group[] = groupRows.map(([name, letter, kc11, mc, chipVolume, greatestHardness, biMetal, carbide, force, hardness]) => ({
+export const groups: readonly Group[] = groupRows.map(([name, letter, kc11, mc, chipVolume, maximumHardness, biMetal, carbide, force, hardness]) => ({
   name,
   letter,
   kc11,
   mc,
   chipVolume,
-  greatestHardness,
+  maximumHardness,
   blades: { "bi-metal": biMetal && band(biMetal), carbide: band(carbide) },
   basis: {
     force: forceBasis[force],

@@ -29,7 +29,7 @@ const noLengthTold = itemRefusal("the line gives no length that can be told from
 
 /**
  * Reads one description cell of an order list: size, material, length, quantity, and the words not read, in any order of words. Size,
- * length and material are read by the readers of those. Every field is sure, or refused alone with the candidates: a number that
+ * length and material are read by the readers of those. Every field is certain, or refused alone with the candidates: a number that
  * fits nowhere refuses what it may belong to.
  * @param description as it stands in the cell [text]
  * @param units unit of bare numbers [text]

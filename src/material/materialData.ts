@@ -21,7 +21,7 @@ export interface MaterialData {
   readonly hazards: string;
   readonly cautions: string;
   readonly sources: string;
-  readonly sure: string;
+  readonly confidence: string;
 }
 
 /** ISO 513 puts ferritic and hardenable stainless under P; most shops sort all stainless under M. Both are said. */
@@ -36,7 +36,7 @@ function sourcesOf(material: Material): string {
   );
 }
 
-function sureOf(material: Material): string {
+function confidenceOf(material: Material): string {
   const marks = provenance(material).map(({ label, mark }) => `${label} ${mark}`);
   return `${marks.join(", ")}; cutting data: a starting point, not measured`;
 }
@@ -45,7 +45,7 @@ function sureOf(material: Material): string {
  * What is known of a material, for a worksheet row or a card.
  * @param input material as it was matched
  * @returns density [kg/mm³], hardness [HB], tensile [N/mm²], machinability [%] or the refusal of that field, the rest [text]
- * @source the material's own row: `sources` and `sure` say where each value comes from and how good it is
+ * @source the material's own row: `sources` and `confidence` say where each value comes from and how good it is
  */
 export function materialData({ material: match }: { readonly material: MaterialMatch }): MaterialData {
   const { material } = match;
@@ -70,6 +70,6 @@ export function materialData({ material: match }: { readonly material: MaterialM
     hazards: known.length === 0 ? "none noted here; see the safety data sheet" : known.join(" "),
     cautions: generalCautions.join(" "),
     sources: sourcesOf(material),
-    sure: sureOf(material),
+    confidence: confidenceOf(material),
   };
 }

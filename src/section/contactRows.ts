@@ -40,11 +40,11 @@ export function contactRows({
 /** Where an arc begins, the computer's rounding leaves a width of millionths of a nanometre. */
 const wholeZero = (width: number): number => (width < 1e-9 ? 0 : width);
 
-function contactsAt({ bands, height, spread }: Stack, depth: number): readonly Contact[] {
+function contactsAt({ layers, height, spread }: Stack, depth: number): readonly Contact[] {
   const least = 1e-9 * height;
   let above = 0;
   const contacts: Contact[] = [];
-  for (const { times, period, mirrored, slabs } of bands) {
+  for (const { times, period, mirrored, slabs } of layers) {
     const whole = Math.max(0, Math.min(times - 1, Math.floor((depth - above) / period)));
     const inside = depth - above - whole * period;
     const y = mirrored && whole % 2 === 1 ? period - inside : inside;

@@ -43,9 +43,9 @@ export function contactSplit({ section, width }: { readonly section: Section; re
   readonly wideArea: number;
   readonly narrowHeight: number;
 } {
-  const { bands, spread } = sectionStack(section);
+  const { layers, spread } = sectionStack(section);
   let [wideArea, narrowHeight] = [0, 0];
-  for (const { times, slabs } of bands) {
+  for (const { times, slabs } of layers) {
     for (const slab of slabs) {
       const depths = splitDepths(slab, width, spread);
       for (let i = 0; i + 1 < depths.length; i += 1) {

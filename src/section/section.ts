@@ -67,9 +67,9 @@ export interface Profile {
   /** area / height [mm]. */
   readonly meanWidth: number;
   /** Most total contact at one depth [mm]. */
-  readonly greatestWidth: number;
+  readonly maximumWidth: number;
   /** Overall width of the stack along the band [mm]. */
-  readonly greatestExtent: number;
+  readonly maximumExtent: number;
   readonly longestContact: number;
   readonly longestJoined: number;
   /** Thinnest lasting contact: a fifth of the way has a shorter single contact [mm]; for solids at most the mean width. */

@@ -13,10 +13,10 @@ import { thinnestContact, type SlabRun } from "./thinnestContact";
  * @source geometry; gap of 20 mm for joined contacts and the 20 % point for the thinnest are judgement
  */
 export function sectionProfile(section: Section): Profile {
-  const { bands, height, barHeight, width, spread } = sectionStack(section);
+  const { layers, height, barHeight, width, spread } = sectionStack(section);
   const parts: Part[] = [];
   let above = 0;
-  for (const { times, period, slabs } of bands) {
+  for (const { times, period, slabs } of layers) {
     for (const slab of slabs) parts.push({ slab, times, above });
     above += times * period;
   }
@@ -43,7 +43,7 @@ export function sectionProfile(section: Section): Profile {
     height,
     meanWidth,
     ...greatest(runs),
-    greatestExtent: width * spread.secant,
+    maximumExtent: width * spread.secant,
     thinnest: section.hollow ? thin : Math.min(thin, meanWidth),
     kind: kindOf(section),
     stations,
@@ -51,10 +51,10 @@ export function sectionProfile(section: Section): Profile {
 }
 
 /** Between stations a contact is greatest at a break, where it may jump: both sides of each count. */
-function greatest(runs: readonly SlabRun[]): Pick<Profile, "greatestWidth" | "longestContact" | "longestJoined"> {
-  let [greatestWidth, longestContact, longestJoined] = [0, 0, 0];
+function greatest(runs: readonly SlabRun[]): Pick<Profile, "maximumWidth" | "longestContact" | "longestJoined"> {
+  let [maximumWidth, longestContact, longestJoined] = [0, 0, 0];
   const take = ({ contact, longest, joined }: Contact) => {
-    greatestWidth = Math.max(greatestWidth, contact);
+    maximumWidth = Math.max(maximumWidth, contact);
     longestContact = Math.max(longestContact, longest);
     longestJoined = Math.max(longestJoined, joined);
   };
@@ -63,7 +63,7 @@ function greatest(runs: readonly SlabRun[]): Pick<Profile, "greatestWidth" | "lo
     stations.forEach(take);
     take(last);
   }
-  return { greatestWidth, longestContact, longestJoined };
+  return { maximumWidth, longestContact, longestJoined };
 }
 
 function kindOf({ pieces, hollow }: Section): Kind {

@@ -26,7 +26,7 @@ export function sectionStack(section: Section): Stack {
   const secant = 1 / Math.cos((section.mitre * Math.PI) / 180);
   const spread = {
     columns: section.columns,
-    pitch: barWidth,
+    spacing: barWidth,
     secant,
     share: section.pieceArea / outlineArea(section.outline),
   };
@@ -35,22 +35,27 @@ export function sectionStack(section: Section): Stack {
   if (half === 0) {
     const mirrored = isMirrored(section.outline, top + bottom, 1e-9 * barHeight);
     const period = mirrored ? barHeight / 2 : barHeight;
-    const band = {
+    const layer = {
       times: section.rows * (mirrored ? 2 : 1),
       period,
       mirrored,
       slabs: slabs(edges, [first], 0, period),
     };
-    return { ...plain, bands: [band], height: section.rows * barHeight };
+    return { ...plain, layers: [layer], height: section.rows * barHeight };
   }
-  const pitch = (barHeight * Math.sqrt(3)) / 2;
-  const second: Row = { drop: first.drop + pitch, shift: first.shift + half };
-  const bands = [
-    { times: 1, period: pitch, mirrored: false, slabs: slabs(edges, [first], 0, pitch) },
-    { times: section.rows - 1, period: pitch, mirrored: false, slabs: slabs(edges, [first, second], pitch, 2 * pitch) },
-    { times: 1, period: barHeight - pitch, mirrored: false, slabs: slabs(edges, [first], pitch, barHeight) },
+  const spacing = (barHeight * Math.sqrt(3)) / 2;
+  const second: Row = { drop: first.drop + spacing, shift: first.shift + half };
+  const layers = [
+    { times: 1, period: spacing, mirrored: false, slabs: slabs(edges, [first], 0, spacing) },
+    {
+      times: section.rows - 1,
+      period: spacing,
+      mirrored: false,
+      slabs: slabs(edges, [first, second], spacing, 2 * spacing),
+    },
+    { times: 1, period: barHeight - spacing, mirrored: false, slabs: slabs(edges, [first], spacing, barHeight) },
   ];
-  return { ...plain, bands, height: barHeight + (section.rows - 1) * pitch };
+  return { ...plain, layers, height: barHeight + (section.rows - 1) * spacing };
 }
 
 /** Whether every corner has its image across mid height; `ends` is the sum of the least and greatest depth. */

@@ -16,7 +16,7 @@ export interface Slab {
 }
 
 /** Slabs that the stack repeats: repetition i has its depths at i × period. */
-export interface Band {
+export interface Layer {
   readonly times: number;
   readonly period: number;
   /** Every second repetition is upside down: the halves of a bar that is its own mirror image. */
@@ -25,7 +25,7 @@ export interface Band {
 }
 
 export interface Stack {
-  readonly bands: readonly Band[];
+  readonly layers: readonly Layer[];
   readonly height: number;
   readonly barHeight: number;
   /** Width of the whole stack, square to the bars [mm]. */
@@ -46,7 +46,7 @@ export interface Contact {
 export interface Spread {
   readonly columns: number;
   /** Distance of the columns [mm]. */
-  readonly pitch: number;
+  readonly spacing: number;
   /** 1/cos(mitre) [-]: every distance along the band. */
   readonly secant: number;
   /** Published area / outline area [-]: every contact. */

@@ -29,11 +29,11 @@ export function slabContact(slab: Slab, depth: number, spread: Spread): Contact 
       right = Math.max(right, start + length);
     }
   }
-  const { columns, pitch, secant, share } = spread;
+  const { columns, spacing, secant, share } = spread;
   const scale = secant * share;
   const ordered = columns === 1 && slab.courses.length === 1;
   const run = ordered ? longestRun(starts, lengths, secant) : spreadRun(starts, lengths, spread);
-  const extent = (right - left + (columns - 1) * pitch) * secant;
+  const extent = (right - left + (columns - 1) * spacing) * secant;
   return {
     contact: columns * total * scale,
     extent,
@@ -55,9 +55,13 @@ function longestRun(starts: readonly number[], lengths: readonly number[], secan
   return longest;
 }
 
-function spreadRun(starts: readonly number[], lengths: readonly number[], { columns, pitch, secant }: Spread): number {
+function spreadRun(
+  starts: readonly number[],
+  lengths: readonly number[],
+  { columns, spacing, secant }: Spread,
+): number {
   const spans = Array.from({ length: columns }, (_, column) =>
-    starts.map((start, i) => [start + column * pitch, lengths[i]!] as const),
+    starts.map((start, i) => [start + column * spacing, lengths[i]!] as const),
   ).flat();
   spans.sort((a, b) => a[0] - b[0]);
   return longestRun(

@@ -146,6 +146,6 @@ function refuseUnknown(word: string, next: Token | undefined): void {
     );
   }
   const near = nearestWord(word, [...shapeWords.keys(), "bundle", "nested", "mitre", "schedule", "upright", "diamond"]);
-  if (near === undefined) throw new InputError("invalid", "section", 'do not know the word "{word}"', { word });
-  throw new InputError("invalid", "section", 'do not know the word "{word}"; did you mean "{near}"?', { word, near });
+  if (near === undefined) throw new InputError("invalid", "section", 'unknown word "{word}"', { word });
+  throw new InputError("invalid", "section", 'unknown word "{word}"; did you mean "{near}"?', { word, near });
 }

@@ -27,8 +27,7 @@ export const readSize = (text: string, units: Units): Answer<Shape> =>
 export const brief = (core: number, quantity: Quantity, units: Units): string =>
   String(Number((core / quantities[quantity][units].factor).toPrecision(3)));
 
-export const unitOf = (quantity: Quantity, units: Units): string =>
-  quantities[quantity][units].unit.replace("thousandths of an inch", "thou");
+export const unitOf = (quantity: Quantity, units: Units): string => quantities[quantity][units].unit;
 
 /** "2.14 in²/min". */
 export const measured = (core: number, quantity: Quantity, units: Units): string =>

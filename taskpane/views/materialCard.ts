@@ -87,7 +87,7 @@ export function cardFoot(material: Material): readonly Node[] {
       ...(material.hazards.length === 0 ? ["No hazard of this grade is noted here; see its safety data sheet."] : []),
       ...generalCautions,
     ]),
-    more("Sources, and how sure each value is", origins(material)),
+    more("Sources, and the confidence in each value", origins(material)),
     more(
       "Every number that finds it",
       bullets(

@@ -20,14 +20,14 @@ interface Frame {
 
 /** Where every bar of the stack lies [mm]: rounds that nest lie in the hollows of the row below. */
 function places(
-  { bands, spread, barHeight }: Stack,
+  { layers, spread, barHeight }: Stack,
   { rows, columns, nested }: Shape,
 ): readonly (readonly [x: number, y: number])[] {
-  const step = nested && rows > 1 ? bands[0]!.period : barHeight;
+  const step = nested && rows > 1 ? layers[0]!.period : barHeight;
   return Array.from({ length: rows * columns }, (_, i) => {
     const r = Math.floor(i / columns);
-    const shift = nested && r % 2 === 1 ? spread.pitch / 2 : 0;
-    return [((i % columns) * spread.pitch + shift) * spread.secant, r * step] as const;
+    const shift = nested && r % 2 === 1 ? spread.spacing / 2 : 0;
+    return [((i % columns) * spread.spacing + shift) * spread.secant, r * step] as const;
   });
 }
 
@@ -73,7 +73,7 @@ function bars({ shape, stack, down }: Frame): readonly SVGElement[] {
 /** Engaged width against the way down, with a line for every tooth of the pitch that stands in it. */
 function profile({ shape, stack, down }: Frame, pitch: Pitch | undefined): readonly SVGElement[] {
   const rows = contactRows({ section: shape, steps: 160 });
-  const widest = shape.profile().greatestWidth;
+  const widest = shape.profile().maximumWidth;
   const x0 = box.left + 2 * box.jaw + box.gap;
   const across = (box.width - x0 - 4) / widest;
   const high = stack.height * down;

@@ -31,7 +31,7 @@ function figures(shape: Shape, pitch: Pitch | undefined, typed: string, state: S
     row("cut area", measured(profile.area, "area", units)),
     row("height", measured(profile.height, "size", units)),
     row("mean width", measured(profile.meanWidth, "size", units)),
-    row("greatest width", measured(profile.greatestWidth, "size", units)),
+    row("maximum width", measured(profile.maximumWidth, "size", units)),
     row("longest single contact", measured(profile.longestContact, "size", units)),
     row("thinnest lasting contact", measured(profile.thinnest, "size", units)),
     ...(pitch === undefined || teeth === undefined

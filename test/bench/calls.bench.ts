@@ -51,8 +51,8 @@ const saw: Range = [
   ["Units", "inch"],
   ["Motor power", 5],
   ["Band width", 1.34],
-  ["Greatest feed", 20],
-  ["Greatest band speed", 330],
+  ["Maximum feed", 20],
+  ["Maximum band speed", 330],
 ];
 
 const distinct = column(ten, (i) => `round ${(1 + i / 1000).toFixed(3)}`);

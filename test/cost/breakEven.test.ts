@@ -45,7 +45,7 @@ describe("break-even: own check values (no publication): A 120, 30000 cm², 40 c
     expect(priceAt(earns(bladeA))).toBeCloseTo(831.1244019, 6);
   });
 
-  it("C, B at rate 25, would have to cost -543.33: it loses even as a gift", () => {
+  it("C, B at rate 25, would have to cost -543.33: it costs more even if the blade were free", () => {
     const { price, verdict } = breakEven({
       current: bladeA,
       offer: { ...bladeB, rate: 25 },
@@ -55,7 +55,7 @@ describe("break-even: own check values (no publication): A 120, 30000 cm², 40 c
     expect(refused(() => price)).toEqual({
       reason: "none",
       parameter: "",
-      problem: "never: the offer loses even as a gift",
+      problem: "never: the offer costs more even if the blade were free",
     });
     expect(verdict).toBe("The current blade wins at every saw hour value.");
   });

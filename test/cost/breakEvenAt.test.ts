@@ -30,7 +30,7 @@ describe("what an offer must be to cost c per area", () => {
     expect(refused(() => at(0.01).price)).toEqual({
       reason: "none",
       parameter: "",
-      problem: "never: the offer loses even as a gift",
+      problem: "never: the offer costs more even if the blade were free",
     });
     expect(refused(() => at(60 / (60 * 55)).life).problem).toMatch(/no life is long enough/);
     expect(refused(() => at((260 + 10) / 50000).rate).problem).toMatch(/no rate is fast enough/);

@@ -84,8 +84,8 @@ describe("refusals", () => {
     });
   });
 
-  it("a greatest feed holds the cutting back: 80 mm of height at 20 mm/min are 4 min", () => {
-    expect(cutCost({ ...known, shop: shopOf({ greatestFeed: 20 }) }).cutting).toBeCloseTo(
+  it("a maximum feed holds the cutting back: 80 mm of height at 20 mm/min are 4 min", () => {
+    expect(cutCost({ ...known, shop: shopOf({ maximumFeed: 20 }) }).cutting).toBeCloseTo(
       (63 / 60) * Math.max(flat.profile().height / 20, 2),
       9,
     );

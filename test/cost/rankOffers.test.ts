@@ -35,14 +35,14 @@ describe("offers: own check values (no publication), as for the break-even of A 
   });
 
   it("the winner may fall to a life of 24212 or a rate of 41.78 before the second is as cheap", () => {
-    expect(first!.mayFall).toEqual({
+    expect(first!.safetyMargin).toEqual({
       template: "stays first down to life {life}, or rate {rate}",
       facts: {
         life: { number: expect.closeTo(24211.95652, 4), quantity: "ownArea" },
         rate: { number: expect.closeTo(41.78272981, 6), quantity: "ownArea" },
       },
     });
-    expect(second!.mayFall).toBe("");
+    expect(second!.safetyMargin).toBe("");
   });
 
   it("the first of the table saves nothing against itself and breaks even at its own price", () => {
@@ -74,7 +74,7 @@ describe("offers", () => {
     ]);
     const worse = rank([a, offered("worse", { price: 130, life: 30000, rate: 39 })])[1]!;
     expect([worse.bestFrom, worse.bestTo]).toEqual(["never the cheapest", "never the cheapest"]);
-    expect(rank([a])[0]!.mayFall).toBe("");
+    expect(rank([a])[0]!.safetyMargin).toBe("");
   });
 
   it("have no cost per month without an area, no break-even price where they lose even as a gift, no rate to fall to with idle hours", () => {
@@ -82,9 +82,9 @@ describe("offers", () => {
       refused(() => rankOffers({ offers: [a], sawHourValue: 60, areaPerMonth: undefined })[0]!.costPerMonth),
     ).toEqual({ reason: "none", parameter: "areaPerMonth", problem: "{parameter} is not given" });
     expect(refused(() => rank([a, offered("C", { ...bladeB, rate: 25 })])[1]!.breakEvenPrice).problem).toMatch(
-      /even as a gift/,
+      /even if the blade were free/,
     );
-    expect(rank([a, b], 0)[0]!.mayFall).toMatchObject({ template: "stays first down to life {life}" });
+    expect(rank([a, b], 0)[0]!.safetyMargin).toMatchObject({ template: "stays first down to life {life}" });
   });
 
   it("rank by cost, cheapest first, in any order of the table and in any currency", () => {

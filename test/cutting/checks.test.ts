@@ -31,10 +31,10 @@ describe("geometry", () => {
   holds("G2", () => near(round.profile().meanWidth, "G2"));
   holds("G4", () => near(contactRows({ section: round, steps: 4 })[1]!.width, "G4"));
   holds("G5", () => near(tube.profile().meanWidth, "G5"));
-  holds("G6", () => near(tube.profile().greatestWidth, "G6"));
+  holds("G6", () => near(tube.profile().maximumWidth, "G6"));
   holds("G7", () => near(shape("flat 100x50 mm mitre 45").area, "G7"));
-  holds("G8", () => near(cuttingMinutes({ section: round, rate: 5000, greatestFeed: 80 }), "G8"));
-  holds("G9", () => near(cuttingMinutes({ section: round, rate: 5000, greatestFeed: undefined }), "G9"));
+  holds("G8", () => near(cuttingMinutes({ section: round, rate: 5000, maximumFeed: 80 }), "G8"));
+  holds("G9", () => near(cuttingMinutes({ section: round, rate: 5000, maximumFeed: undefined }), "G9"));
   holds("G10", () => near(shape("round 50 mm bundle 1x3").profile().meanWidth, "G10"));
 });
 
@@ -42,7 +42,7 @@ describe("trade figures", () => {
   const round = shape("round 7 in");
   holds("T1", () => near(round.area / inch2, "T1"));
   holds("T2", () => near(round.area / 18 / inch2, "T2"));
-  holds("T3", () => near(cuttingMinutes({ section: round, rate: 10 * inch2, greatestFeed: undefined }), "T3"));
+  holds("T3", () => near(cuttingMinutes({ section: round, rate: 10 * inch2, maximumFeed: undefined }), "T3"));
   holds("T4", () => near((18 * 10 * inch2) / round.area, "T4"));
 });
 

@@ -55,9 +55,9 @@ export const saws: Readonly<Record<ReferenceRow["saw"], Partial<Shop>>> = {
     bandWidth: 27,
     bandThickness: 0.9,
     bandTension: 200,
-    leastBandSpeed: 20_000,
-    greatestBandSpeed: 80_000,
-    greatestFeed: 250,
+    minimumBandSpeed: 20_000,
+    maximumBandSpeed: 80_000,
+    maximumFeed: 250,
   },
   medium: {
     motorPower: 4000,
@@ -65,9 +65,9 @@ export const saws: Readonly<Record<ReferenceRow["saw"], Partial<Shop>>> = {
     bandWidth: 34,
     bandThickness: 1.1,
     bandTension: 250,
-    leastBandSpeed: 15_000,
-    greatestBandSpeed: 100_000,
-    greatestFeed: 500,
+    minimumBandSpeed: 15_000,
+    maximumBandSpeed: 100_000,
+    maximumFeed: 500,
   },
   large: {
     motorPower: 9000,
@@ -75,9 +75,9 @@ export const saws: Readonly<Record<ReferenceRow["saw"], Partial<Shop>>> = {
     bandWidth: 54,
     bandThickness: 1.6,
     bandTension: 300,
-    leastBandSpeed: 10_000,
-    greatestBandSpeed: 150_000,
-    greatestFeed: 1000,
+    minimumBandSpeed: 10_000,
+    maximumBandSpeed: 150_000,
+    maximumFeed: 1000,
   },
 };
 

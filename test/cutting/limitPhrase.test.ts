@@ -18,14 +18,14 @@ it.each([
     /^Feed force: a 1\.063 in band over a span of/,
   ],
   [
-    "greatest feed",
-    () => predict("flat 6x1", "A36", "bi-metal", { greatestFeed: 20 }),
-    /^Greatest feed of the saw \(100 % of the time\)/,
+    "maximum feed",
+    () => predict("flat 6x1", "A36", "bi-metal", { maximumFeed: 20 }),
+    /^Maximum feed of the saw \(100 % of the time\)/,
   ],
   [
     "top speed of the saw",
-    () => predict("flat 6x1", "6061", "bi-metal", { greatestBandSpeed: 150_000 }),
-    /^Greatest band speed of the saw, 492\.13 ft\/min/,
+    () => predict("flat 6x1", "6061", "bi-metal", { maximumBandSpeed: 150_000 }),
+    /^Maximum band speed of the saw, 492\.13 ft\/min/,
   ],
   [
     "top speed of a general saw",

@@ -117,10 +117,10 @@ const anySaw: fc.Arbitrary<Partial<Shop>> = fc.record({
   motorPower: maybe(logUniform(500, 20_000)),
   bandWidth: maybe(fc.constantFrom(27, 34, 41, 54, 67)),
   bandTension: logUniform(100, 350),
-  greatestFeed: maybe(logUniform(20, 2000)),
-  greatestFeedForce: maybe(logUniform(100, 10_000)),
-  greatestBandSpeed: maybe(logUniform(15_000, 200_000)),
-  leastBandSpeed: maybe(logUniform(3_000, 30_000)),
+  maximumFeed: maybe(logUniform(20, 2000)),
+  maximumFeedForce: maybe(logUniform(100, 10_000)),
+  maximumBandSpeed: maybe(logUniform(15_000, 200_000)),
+  minimumBandSpeed: maybe(logUniform(3_000, 30_000)),
   guideGap: logUniform(20, 300),
   feedMode: fc.constantFrom("constant rate" as const, "constant feed" as const),
   coolant: fc.constantFrom("mist" as const, "dry" as const, undefined),
@@ -189,10 +189,10 @@ describe("laws over random cuts", () => {
         ["motorPower", 1.3],
         ["bandWidth", 1.3],
         ["bandTension", 1.2],
-        ["greatestFeed", 1.5],
-        ["greatestFeedForce", 1.5],
-        ["greatestBandSpeed", 1.2],
-        ["leastBandSpeed", 0.8],
+        ["maximumFeed", 1.5],
+        ["maximumFeedForce", 1.5],
+        ["maximumBandSpeed", 1.2],
+        ["minimumBandSpeed", 0.8],
         ["guideGap", 0.7],
       ];
       fc.assert(
@@ -250,7 +250,7 @@ describe("refusals", () => {
     ["R2: too hard for bi-metal teeth", () => predict("round 2", "ihcp-1045"), /^none: .*too hard for bi-metal/],
     [
       "R3: the saw is too fast",
-      () => predict("round 4", "N07718", "bi-metal", { leastBandSpeed: 60_000 }),
+      () => predict("round 4", "N07718", "bi-metal", { minimumBandSpeed: 60_000 }),
       /^none: The slowest band speed/,
     ],
     [
@@ -276,18 +276,18 @@ describe("refusals", () => {
     ],
     [
       "work wider than the saw",
-      () => predict("round 12", "A36", "bi-metal", { greatestWidth: 250 }),
+      () => predict("round 12", "A36", "bi-metal", { maximumWidth: 250 }),
       /^invalid: the work is .* wide/,
     ],
     [
       "work higher than the saw",
-      () => predict("round 2 bundle 6x1", "A36", "bi-metal", { greatestHeight: 250 }),
+      () => predict("round 2 bundle 6x1", "A36", "bi-metal", { maximumHeight: 250 }),
       /^invalid: the work is .* high/,
     ],
     [
       "a saw whose slowest speed is above its fastest",
-      () => predict("round 4", "A36", "bi-metal", { leastBandSpeed: 60_000, greatestBandSpeed: 50_000 }),
-      /^invalid: Least band speed/,
+      () => predict("round 4", "A36", "bi-metal", { minimumBandSpeed: 60_000, maximumBandSpeed: 50_000 }),
+      /^invalid: Minimum band speed/,
     ],
     [
       "no pitch in stock suits",
@@ -327,13 +327,13 @@ describe("anomalies of the plain model, each kept closed", () => {
 
   it("13: a saw that cannot run slowly enough gets no credit for it", () => {
     const plain = predict("round 4", "N05500");
-    const fast = predict("round 4", "N05500", "bi-metal", { leastBandSpeed: plain.speed * 1.3 });
+    const fast = predict("round 4", "N05500", "bi-metal", { minimumBandSpeed: plain.speed * 1.3 });
     expect(fast.rate).toBeLessThanOrEqual(plain.rate * (1 + 1e-9));
     expect(fast.prepared.tooFast).toBe(true);
   });
 
-  it("14: low and high never fall on the nominal rate, not even under the greatest feed alone", () => {
-    const got = predict("flat 6x1", "A36", "bi-metal", { greatestFeed: 20 });
+  it("14: low and high never fall on the nominal rate, not even under the maximum feed alone", () => {
+    const got = predict("flat 6x1", "A36", "bi-metal", { maximumFeed: 20 });
     expect(got.run.shares[3]).toBeCloseTo(1, 9);
     expect(got.rateHigh / got.rate).toBeCloseTo(1.15, 9);
     expect(got.rate / got.rateLow).toBeCloseTo(1.15, 9);

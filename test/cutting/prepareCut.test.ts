@@ -13,7 +13,7 @@ describe("a cut before its pitch is known", () => {
 
   it("is capped by the saw, and for non-ferrous metals by a general saw's 120 m/min when none is described (common practice, no source)", () => {
     expect(prepare("round 4", "6061")).toMatchObject({ speed: 120_000, capped: "general" });
-    expect(prepare("round 4", "6061", "bi-metal", { greatestBandSpeed: 150_000 })).toMatchObject({
+    expect(prepare("round 4", "6061", "bi-metal", { maximumBandSpeed: 150_000 })).toMatchObject({
       speed: 150_000,
       capped: "saw",
     });
@@ -22,7 +22,7 @@ describe("a cut before its pitch is known", () => {
 
   it("never runs under the saw's slowest; the chip is thinned by as much", () => {
     const plain = prepare("round 4", "304");
-    const fast = prepare("round 4", "304", "bi-metal", { leastBandSpeed: plain.speed * 1.2 });
+    const fast = prepare("round 4", "304", "bi-metal", { minimumBandSpeed: plain.speed * 1.2 });
     const pitch = readPitch("4/6");
     expect(fast.speed * fast.forPitch(pitch).chips.load).toBeCloseTo(plain.speed * plain.forPitch(pitch).chips.load, 6);
     expect(fast.tooFast).toBe(true);
@@ -46,8 +46,8 @@ describe("a cut before its pitch is known", () => {
     const at = (saw: Parameters<typeof work>[3]) =>
       prepare("square 4", "304", "bi-metal", saw).forPitch(readPitch("4/6")).limits.cuttingForce;
     expect(at({})).toBeUndefined();
-    expect(at({ greatestFeedForce: 400 })!(0)).toBeCloseTo(500, 9);
-    expect(at({ bandWidth: 34 })!(0)).toBeGreaterThan(at({ bandWidth: 34, greatestFeedForce: 100 })!(0));
+    expect(at({ maximumFeedForce: 400 })!(0)).toBeCloseTo(500, 9);
+    expect(at({ bandWidth: 34 })!(0)).toBeGreaterThan(at({ bandWidth: 34, maximumFeedForce: 100 })!(0));
     expect(at({ bandWidth: 34 })!(100)).toBeGreaterThan(at({ bandWidth: 34 })!(0));
   });
 });

@@ -15,7 +15,7 @@ const bare = (size: string, tpi: number, speed: number, load: number, constantFe
     speed,
     chips: { load, fullLoad: load, floor: 0, greatest: Infinity, nominal: 1, credit: 1 },
     chipVolume: 1e-9,
-    limits: { greatestFeed: undefined, cuttingForce: undefined, power: undefined, constantFeed },
+    limits: { maximumFeed: undefined, cuttingForce: undefined, power: undefined, constantFeed },
   };
 };
 
@@ -112,7 +112,7 @@ describe("the integration over the way down", () => {
         (width, feed) => {
           const cut = {
             ...bare(`square ${width} mm`, 3.5, 60_000, 0.3),
-            limits: { greatestFeed: feed, cuttingForce: undefined, power: undefined, constantFeed: false },
+            limits: { maximumFeed: feed, cuttingForce: undefined, power: undefined, constantFeed: false },
           };
           const { minutes, shares } = runCut(cut);
           const free = (60_000 * 0.3) / width;

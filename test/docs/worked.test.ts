@@ -39,7 +39,7 @@ describe("worked by hand in docs/method.md", () => {
     near(cell("Estimate", "H6"), find(round, "minutes of the line"));
     near(cell("Estimate", "F6"), find(round, "price line"));
     near(cell("Estimate", "F7"), 515.85);
-    near(cell("Purchase", "B23"), find(purchase, "dearest price"));
+    near(cell("Purchase", "B23"), find(purchase, "highest price"));
     near(cell("Purchase", "C23"), find(purchase, "shortest life"));
     near(cell("Purchase", "D23"), find(purchase, "slowest rate"));
     near(cell("Purchase", "F23"), find(purchase, "saving, an in²"));

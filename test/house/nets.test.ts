@@ -156,8 +156,8 @@ describe("the dependency rules", () => {
       ["item", "cutting/cut"],
       ["time", "cutting/cut"],
       ["yield", "section/section"],
-      ["cost", "whole/version"],
-      ["whole", "shop/shop"],
+      ["cost", "about/version"],
+      ["about", "shop/shop"],
     ]),
     ["functions-see-src-and-functions", "functions/zz.ts", 'export { element } from "../taskpane/controls/element";'],
     ...upward("functions", [

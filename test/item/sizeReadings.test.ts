@@ -25,6 +25,6 @@ it("whole, without what stands behind the x, without what stands apart (common p
   expect(read(`round 3 36"`)).toEqual([["round 3 in", `36"`, false]]);
   expect(read("2 flat 6x1x12")).toEqual([["flat 6 in x 1 in", "2x12", true]]);
   expect(read("tube 3x.25x21")).toEqual([["tube 3 in x 0.25 in wall", "x21", true]]);
-  expect(read("hexx 2")).toContain("do not know the word");
+  expect(read("hexx 2")).toContain("unknown word");
   expect(read("round")).toContain("has no dimensions");
 });

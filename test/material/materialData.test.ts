@@ -42,10 +42,10 @@ describe("materialData", () => {
       expect(data("1018").cautions).toContain(part);
   });
 
-  it("sources and how sure: marks of the row, credit of the machining cards, calibration of the duplex and PH group", () => {
+  it("sources and how confidence: marks of the row, credit of the machining cards, calibration of the duplex and PH group", () => {
     expect(data("304").sources).toContain("J. Baehr, CC-BY-3.0");
-    expect(data("304").sure).toContain("density seen");
-    expect(data("304").sure).toContain("hardness from memory");
+    expect(data("304").confidence).toContain("density seen");
+    expect(data("304").confidence).toContain("hardness from memory");
     expect(data("2205").sources).toContain("calibrated on one trade figure");
   });
 

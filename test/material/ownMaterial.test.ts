@@ -24,7 +24,7 @@ describe("ownMaterial", () => {
     const own = ownMaterial({ name: "Duplex X", like, rateFactor: 0.8, density: 7810e-9, price: 6.5 });
     expect(own).toMatchObject({ rateFactor: 0.8, density: 7810e-9, price: 6.5, group: like.group });
     expect(own.sources).toBe(`${like.sources[0]}+${like.sources.slice(2)}`);
-    expect(materialData({ material: { material: own, matched: own.name, note: "" } }).sure).toContain(
+    expect(materialData({ material: { material: own, matched: own.name, note: "" } }).confidence).toContain(
       "density the shop's own, hardness from memory",
     );
   });

@@ -37,8 +37,8 @@ describe("contactRows (geometry)", () => {
   });
   it("nested rounds: at a row's mid height the sum of the rows that the line meets", () => {
     const found = rows("round 20 mm bundle 3x2 nested", 2);
-    const pitch = 10 * Math.sqrt(3);
-    expect(found[1]!.depth).toBeCloseTo(10 + pitch, 9);
+    const spacing = 10 * Math.sqrt(3);
+    expect(found[1]!.depth).toBeCloseTo(10 + spacing, 9);
     expect(found[1]!.width).toBeCloseTo(40, 9);
   });
   it.each([0, 1.5, 1001, NaN])("%d steps are refused", (steps) => {

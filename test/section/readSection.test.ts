@@ -188,7 +188,7 @@ describe("order-list habits, refusals (common practice, no source)", () => {
     ["flat 3 wide x 1/4", "a number is missing"],
     ["x".repeat(121), "at most 120 characters"],
     ["round 0.001", "too small"],
-    ["Rundstahl 50", "do not know the word"],
+    ["Rundstahl 50", "unknown word"],
     ["bundle 2x2", "names no shape"],
     ["tube 4 sch", "needs its number"],
     ["angle 2 sch 40", "a schedule belongs to a pipe"],
@@ -210,7 +210,7 @@ describe("traps", () => {
   it("XXS is a word and not x XS: the wall of NPS 2-1/2 is 14.02 mm (ASME B36.10M)", () => {
     const stack = sectionStack(readSection("pipe 2-1/2 XXS", "inch"));
     expect(stack.height).toBeCloseTo(73.025, 3);
-    expect(sectionProfile(readSection("pipe 2-1/2 XXS", "inch")).greatestWidth).toBeCloseTo(
+    expect(sectionProfile(readSection("pipe 2-1/2 XXS", "inch")).maximumWidth).toBeCloseTo(
       2 * Math.sqrt(14.0208 * (73.025 - 14.0208)),
       3,
     );

@@ -8,9 +8,9 @@ it("figures of a round (geometry) and how it was read", () => {
     area: expect.closeTo(2500 * Math.PI, 6),
     height: expect.closeTo(100, 9),
     meanWidth: expect.closeTo(25 * Math.PI, 9),
-    greatestWidth: expect.closeTo(100, 9),
+    maximumWidth: expect.closeTo(100, 9),
     longestContact: expect.closeTo(100, 9),
-    thinnest: expect.closeTo(60, 0),
+    thinnestContact: expect.closeTo(60, 0),
     read: "round 100 mm, millimetres assumed",
   });
 });

@@ -47,7 +47,7 @@ describe("33 width vectors (geometry, by a separate program, to five figures)", 
       expect(Math.abs(value - expected), `${value} ${expected}`).toBeLessThanOrEqual(1e-4 * expected + 1e-9);
     close(found.height / mm, height!);
     close(found.area / width / mm, area!);
-    close(found.greatestWidth / width, greatest!);
+    close(found.maximumWidth / width, greatest!);
     close(found.meanWidth / width, mean!);
     close(found.longestContact / width, longest!);
     at.forEach((row, i) => close(row.width / width, widths[i]!));
@@ -103,7 +103,7 @@ describe("sums", () => {
             expect(longest).toBeLessThanOrEqual(joined * (1 + 1e-12));
             expect(joined).toBeLessThanOrEqual(contact * (1 + 1e-12));
             expect(contact).toBeLessThanOrEqual(extent * share);
-            expect(extent).toBeLessThanOrEqual(found.greatestExtent * (1 + 1e-9));
+            expect(extent).toBeLessThanOrEqual(found.maximumExtent * (1 + 1e-9));
           }
         },
       ),
@@ -113,17 +113,17 @@ describe("sums", () => {
 });
 
 describe("closed forms (geometry)", () => {
-  it("round: greatest width d, mean π·d/4, a fifth of the way has contacts under 0.6 d", () => {
+  it("round: maximum width d, mean π·d/4, a fifth of the way has contacts under 0.6 d", () => {
     const found = profile("round 100 mm");
-    expect(found.greatestWidth).toBeCloseTo(100, 9);
+    expect(found.maximumWidth).toBeCloseTo(100, 9);
     expect(found.meanWidth).toBeCloseTo(25 * Math.PI, 9);
     expect(Math.abs(found.thinnest / 60 - 1)).toBeLessThan(0.005);
     for (const { depth, contact } of found.stations)
       expect(contact).toBeCloseTo(2 * Math.sqrt(depth * (100 - depth)), 6);
   });
-  it("tube: greatest width √(D² − d²) where the band touches the bore", () => {
+  it("tube: maximum width √(D² − d²) where the band touches the bore", () => {
     const found = profile("tube 120 mm x 15 mm");
-    expect(found.greatestWidth).toBeCloseTo(Math.sqrt(120 ** 2 - 90 ** 2), 9);
+    expect(found.maximumWidth).toBeCloseTo(Math.sqrt(120 ** 2 - 90 ** 2), 9);
     expect(found.meanWidth).toBeCloseTo(((120 ** 2 - 90 ** 2) * Math.PI) / 480, 9);
     expect(found.kind).toBe("hollow");
   });
@@ -144,13 +144,13 @@ describe("closed forms (geometry)", () => {
   it("mitre 60: widths double, height stays", () => {
     const [square, mitred] = [profile("flat 100 mm x 50 mm"), profile("flat 100 mm x 50 mm mitre 60")];
     expect(mitred.height).toBe(square.height);
-    expect(mitred.greatestWidth / square.greatestWidth).toBeCloseTo(2, 12);
-    expect(mitred.greatestExtent / square.greatestExtent).toBeCloseTo(2, 12);
+    expect(mitred.maximumWidth / square.maximumWidth).toBeCloseTo(2, 12);
+    expect(mitred.maximumExtent / square.maximumExtent).toBeCloseTo(2, 12);
   });
   it("bundle: widths times columns, height times rows; contacts closer than 20 mm are joined", () => {
     const found = profile("round 50 mm bundle 2x3");
-    expect([found.height, found.greatestExtent]).toEqual([expect.closeTo(100, 9), expect.closeTo(150, 9)]);
-    expect(found.greatestWidth).toBeCloseTo(150, 9);
+    expect([found.height, found.maximumExtent]).toEqual([expect.closeTo(100, 9), expect.closeTo(150, 9)]);
+    expect(found.maximumWidth).toBeCloseTo(150, 9);
     expect(found.longestContact).toBeCloseTo(50, 9);
     expect(found.longestJoined).toBeCloseTo(150, 9);
     expect(found.kind).toBe("bundle of solids");
@@ -163,7 +163,7 @@ describe("closed forms (geometry)", () => {
   it("nested rounds: height d(1 + (n − 1)·√3/2), width half a bar more", () => {
     const found = profile("round 20 mm bundle 5x6 nested");
     expect(found.height).toBeCloseTo(20 * (1 + 4 * (Math.sqrt(3) / 2)), 9);
-    expect(found.greatestExtent).toBeCloseTo(130, 9);
+    expect(found.maximumExtent).toBeCloseTo(130, 9);
   });
   it("solids are at most as thin as their mean width; a published area scales the contacts", () => {
     const octagon = profile("octagon 50 mm");

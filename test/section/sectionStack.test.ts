@@ -8,21 +8,21 @@ const stack = (text: string) => sectionStack(readSection(text, "inch"));
 
 describe("sectionStack (geometry)", () => {
   it("a box has breaks at its walls and corner radii; its lower half is the mirror image of the upper", () => {
-    const [band] = stack("box 100 mm x 60 mm x 5 mm").bands;
-    expect(band!.slabs.map(({ bottom }) => Number(bottom.toFixed(9)))).toEqual([5, 7.5, 10, 30]);
-    expect(band).toMatchObject({ times: 2, period: 30, mirrored: true });
+    const [layer] = stack("box 100 mm x 60 mm x 5 mm").layers;
+    expect(layer!.slabs.map(({ bottom }) => Number(bottom.toFixed(9)))).toEqual([5, 7.5, 10, 30]);
+    expect(layer).toMatchObject({ times: 2, period: 30, mirrored: true });
   });
   it("mid height of a round is a break", () => {
-    expect(stack("round 100 mm").bands[0]!.slabs[0]!.bottom).toBe(50);
+    expect(stack("round 100 mm").layers[0]!.slabs[0]!.bottom).toBe(50);
   });
   it("plain rows repeat one bar, nested ones have a first part, a repeated one and a last", () => {
-    expect(stack("round 50 mm bundle 4x2").bands.map(({ times }) => times)).toEqual([8]); // halves
+    expect(stack("round 50 mm bundle 4x2").layers.map(({ times }) => times)).toEqual([8]); // halves
     expect(
-      stack("angle 50 mm x 50 mm x 5 mm bundle 4x2").bands.map(({ times, mirrored }) => [times, mirrored]),
+      stack("angle 50 mm x 50 mm x 5 mm bundle 4x2").layers.map(({ times, mirrored }) => [times, mirrored]),
     ).toEqual([[4, false]]);
     const nested = stack("round 50 mm bundle 4x2 nested");
-    expect(nested.bands.map(({ times }) => times)).toEqual([1, 3, 1]);
-    expect(nested.bands.reduce((sum, { times, period }) => sum + times * period, 0)).toBeCloseTo(nested.height, 9);
+    expect(nested.layers.map(({ times }) => times)).toEqual([1, 3, 1]);
+    expect(nested.layers.reduce((sum, { times, period }) => sum + times * period, 0)).toBeCloseTo(nested.height, 9);
   });
   it("every slab has two and two edges", () => {
     for (const text of [
@@ -32,7 +32,7 @@ describe("sectionStack (geometry)", () => {
       "box 100 mm x 60 mm x 5 mm rot 33",
       "round 50 mm bundle 3x3 nested",
     ]) {
-      for (const { slabs } of stack(text).bands)
+      for (const { slabs } of stack(text).layers)
         for (const { courses } of slabs) for (const { edges } of courses) expect(edges.length % 2).toBe(0);
     }
   });
@@ -71,9 +71,9 @@ it("the integral of the width over the height is the area to 1e-9, for every row
   ];
   for (const size of [...sizes, ...turned]) {
     const section = readSection(size, "inch");
-    const { bands, spread } = sectionStack(section);
+    const { layers, spread } = sectionStack(section);
     let area = 0;
-    for (const { times, slabs } of bands)
+    for (const { times, slabs } of layers)
       for (const slab of slabs)
         area += times * integral((y) => slabContact(slab, y, spread).contact, slab.top, slab.bottom);
     expect(Math.abs(area / section.area - 1), size).toBeLessThan(1e-9);

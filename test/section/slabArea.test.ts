@@ -13,8 +13,8 @@ it("sums to the area of the stack (closed form of the area, geometry)", () => {
     "round 20 mm bundle 3x4 nested",
   ]) {
     const section = readSection(text, "inch");
-    const { bands, spread } = sectionStack(section);
-    const area = bands.reduce(
+    const { layers, spread } = sectionStack(section);
+    const area = layers.reduce(
       (sum, { times, slabs }) => sum + times * slabs.reduce((s, slab) => s + slabArea(slab, spread), 0),
       0,
     );

@@ -4,7 +4,7 @@ import { slabContact } from "../../src/section/slabContact";
 
 const edge = (x: number): Edge => ({ top: 0, bottom: 10, x, slope: 0, centre: 0, r: 0, side: 0 });
 const slab = (...xs: number[]) => ({ top: 0, bottom: 10, courses: [{ edges: xs.map(edge), drop: 0, shift: 0 }] });
-const plain = { columns: 1, pitch: 100, secant: 1, share: 1 };
+const plain = { columns: 1, spacing: 100, secant: 1, share: 1 };
 
 describe("slabContact (geometry; gap of 20 mm: judgement)", () => {
   it("two walls close together are joined", () => {
@@ -20,7 +20,7 @@ describe("slabContact (geometry; gap of 20 mm: judgement)", () => {
     expect(slabContact(slab(0, 5, 25, 32), 5, plain).joined).toBe(7);
   });
   it("columns repeat the bar; touching bars count one by one, but as one for chips", () => {
-    expect(slabContact(slab(0, 10), 5, { ...plain, columns: 3, pitch: 10 })).toEqual({
+    expect(slabContact(slab(0, 10), 5, { ...plain, columns: 3, spacing: 10 })).toEqual({
       contact: 30,
       extent: 30,
       joined: 30,

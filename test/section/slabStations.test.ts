@@ -7,9 +7,9 @@ import { fixture } from "./fixture";
 
 const raw = (size: string) => {
   const section = readSection(size, "inch");
-  const { bands, spread, barHeight } = sectionStack(section);
+  const { layers, spread, barHeight } = sectionStack(section);
   let sum = 0;
-  for (const { times, slabs } of bands) {
+  for (const { times, slabs } of layers) {
     for (const slab of slabs) {
       for (const { depth, travel } of slabStations({ slab, times, above: 0 }, spread, barHeight))
         sum += travel * slabContact(slab, depth, spread).contact;
@@ -31,8 +31,8 @@ describe("error of the quadrature itself, before the slab's exact area divides i
 
 describe("slabStations", () => {
   const stations = (size: string) => {
-    const { bands, spread, barHeight } = sectionStack(readSection(size, "inch"));
-    return slabStations({ slab: bands[0]!.slabs[0]!, times: 3, above: 7 }, spread, barHeight);
+    const { layers, spread, barHeight } = sectionStack(readSection(size, "inch"));
+    return slabStations({ slab: layers[0]!.slabs[0]!, times: 3, above: 7 }, spread, barHeight);
   };
   it("one station where the width does not change (here half of the flat), none on an end of the slab", () => {
     expect(stations("flat 60 mm x 8 mm")).toEqual([

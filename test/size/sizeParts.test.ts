@@ -44,10 +44,10 @@ describe("sizeParts (common practice, no source)", () => {
       '"4140" before "round" looks like a grade; the material goes into its own cell, the size here is only "round 3x2"',
     ],
     ["stainless round 3", '"stainless" is a material'],
-    ["en8 round", 'do not know the word "en"'],
+    ["en8 round", 'unknown word "en"'],
     ["a36 round 3", 'do not know "a36"; if it is a grade'],
     ["roud 7", 'did you mean "round"?'],
-    ["constructor 7", 'do not know the word "constructor"'],
+    ["constructor 7", 'unknown word "constructor"'],
     ["gauge 11", "gauge sizes are not read"],
     ["pipe 4 sch", "needs its number"],
   ])("%s is refused: %s", (text, part) => {

@@ -11,9 +11,9 @@ describe("minutes per cut", () => {
     );
   });
 
-  it("the shop's greatest feed holds it back (derived)", () => {
+  it("the shop's maximum feed holds it back (derived)", () => {
     const section = shape("flat 100x80 mm");
-    expect(cutTime({ section, rate: 1e9, handling: 1, shop: shopOf({ greatestFeed: 10 }) })).toBeCloseTo(
+    expect(cutTime({ section, rate: 1e9, handling: 1, shop: shopOf({ maximumFeed: 10 }) })).toBeCloseTo(
       section.profile().height / 10 + 1,
       9,
     );

@@ -39,9 +39,7 @@ export const card: SampleSheet = {
     ...formatted({ 1: "0.0", 2: "0.0", 3: "0.0" }, [
       plain("minutes", show("minutes low"), show("minutes"), show("minutes high"), "min a cut, cutting only"),
     ]),
-    ...formatted({ 2: "0.000" }, [
-      plain("chip thickness", null, show("chip thickness"), null, "thousandths of an inch"),
-    ]),
+    ...formatted({ 2: "0.000" }, [plain("chip thickness", null, show("chip thickness"), null, "thou")]),
     ...formatted({ 2: "0.0" }, [plain("power at motor", null, show("power at motor"), null, "hp")]),
     ...formatted({ 2: "0" }, [plain("feed force", null, show("feed force"), null, "lbf")]),
     note("About 80 % of cuts fall between low and high; nominal is the middle figure, not a promise."),

@@ -15,9 +15,9 @@ it("60 materials × 3 saws in one formula: the limit of each, in words, or its s
     ["Saw", "small", "medium", "large"],
     ["Motor power", 1.5, 5, 12],
     ["Band width", 1.06, 1.34, 2.13],
-    ["Least band speed", 65, 50, 33],
-    ["Greatest band speed", 260, 330, 490],
-    ["Greatest feed", 10, 20, 40],
+    ["Minimum band speed", 65, 50, 33],
+    ["Maximum band speed", 260, 330, 490],
+    ["Maximum feed", 10, 20, 40],
   ];
   const cutdata = catalogue.find((e) => e.name === "CUTDATA")!;
   const got = call(

@@ -47,7 +47,7 @@ const inchBlock: Range = [
   ["Scrap price", 0.1],
   ["Density", 0.2836],
   ["Break-in area", 50],
-  ["Greatest width", 20],
+  ["Maximum width", 20],
 ];
 const metricBlock: Range = [
   ["Units", "metric"],
@@ -66,7 +66,7 @@ const metricBlock: Range = [
   ["Scrap price", 0.1 / 0.45359237],
   ["Density", (0.2836 * 0.45359237) / 25.4 ** 3 / 1e-9],
   ["Break-in area", 50 * 6.4516],
-  ["Greatest width", 508],
+  ["Maximum width", 508],
 ];
 
 describe("a counted description in QUOTE", () => {
@@ -267,7 +267,7 @@ describe("money of blades", () => {
       "break even price",
       "best from",
       "best to",
-      "may fall",
+      "safety margin",
     ]);
     expect(got[1]!.slice(0, 2)).toEqual([1, "B"]);
     expect(got[1]!.slice(6)).toEqual(["10.357 per hour", "no limit", "stays first down to life 24212, or rate 41.783"]);

@@ -237,10 +237,10 @@ describe("recalc, given a file that is no sound workbook", () => {
   it.each([
     [["nowhere.xlsx"], /nowhere\.xlsx is not there/],
     [[dir], /is a folder/],
-    [[], /is called so: npm run recalc/],
-    [["a.xlsx", "--send", "b.xlsx"], /is called so/],
+    [[], /usage: npm run recalc/],
+    [["a.xlsx", "--send", "b.xlsx"], /usage/],
     [["a.xlsx", "--write", "./a.xlsx"], /would be written over/],
-    [["a.xlsx", "--colour"], /is called so/],
+    [["a.xlsx", "--colour"], /usage/],
   ] as const)("%j: one line, exit 2", (args, says) => {
     const run = recalc(...args);
     expect(run.status).toBe(2);

@@ -1,7 +1,7 @@
-import { version } from "../../src/whole/version";
+import { version } from "../../src/about/version";
 import { entry } from "../bind/entry";
 
-export const whole = [
+export const about = [
   entry({
     name: "VERSION",
     subject: "Whole add-in",

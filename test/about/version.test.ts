@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import { version } from "../../src/whole/version";
+import { version } from "../../src/about/version";
 
 it("is the package's version and the digest of the data tables", () => {
   const { version: of } = JSON.parse(readFileSync("package.json", "utf8")) as { version: string };
