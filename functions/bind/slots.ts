@@ -38,7 +38,8 @@ export const isRequired = (slot: Slot): boolean =>
 
 /** What holds when an argument is left out, in words; made from what the entry says, so that it cannot be wrong. */
 function defaultWords({ missing, block }: Param<unknown>): string {
-  const own = missing === "refuse" || missing.is === undefined ? "" : String(missing.is);
+  const is = missing === "refuse" ? undefined : missing.is;
+  const own = typeof is === "number" || typeof is === "string" ? String(is) : "";
   if (block === undefined) return own === "" ? "" : `; default ${own}`;
   return own === "" ? "; default the shop block's" : `; default the shop block's, else ${own}`;
 }

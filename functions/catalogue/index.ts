@@ -1,4 +1,5 @@
 import type { Entry } from "../bind/entry";
+import { blades } from "./blades";
 import { cutting } from "./cutting";
 import { money } from "./money";
 import { section } from "./section";
@@ -7,4 +8,4 @@ import { about } from "./about";
 import { yields } from "./yield";
 
 /** Every worksheet function, in the order of the docs. Names and the order of arguments are a file format. */
-export const catalogue: readonly Entry[] = [...cutting, ...time, ...money, ...section, ...yields, ...about];
+export const catalogue: readonly Entry[] = [...cutting, ...time, ...money, ...blades, ...section, ...yields, ...about];

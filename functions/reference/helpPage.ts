@@ -45,6 +45,9 @@ const section = (doc: FunctionDoc): string =>
     ` id="${doc.name}"`,
   );
 
+const intro =
+  "Type a formula with your own list separator, a comma or a semicolon. Every number on this page is computed by the functions themselves. Predicted rates are estimates: about 80 % of cuts fall between low and high.";
+
 /** help.html: one page on the add-in's own origin, an anchor per function. Made from the same entries as docs/functions.md. */
 export function helpPage(catalogue: readonly Entry[]): string {
   const docs = catalogue.map((e) => describe(catalogue, e));
@@ -63,9 +66,6 @@ export function helpPage(catalogue: readonly Entry[]): string {
     `${tag("h2", "The shop block")}${paragraph(shopIntro)}${table(shopHeads, shopRows())}`,
     ' id="shop-block"',
   );
-  const intro = paragraph(
-    "Type a formula with your own list separator, a comma or a semicolon. Every number on this page is computed by the functions themselves. Predicted rates are estimates: about 80 % of cuts fall between low and high.",
-  );
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -76,7 +76,7 @@ export function helpPage(catalogue: readonly Entry[]): string {
 </head>
 <body class="help">
 <header><h1>Kerfsheet: the functions</h1>
-${intro}
+${paragraph(intro)}
 </header>
 ${list}
 <main>

@@ -52,17 +52,7 @@ export function takeSize(line: Line, open: Open): LineSize {
     return done(
       itemRefusal("the size may be {first} or {second}", { first: only!.section.text, second: second.section.text }),
     );
-  if (only!.behindX && isOpenFlat(line, atoms, only!, written))
-    return done(
-      itemRefusal(
-        "{sizes}: which of the three is the length? Write the size first and the length last, with its unit",
-        {
-          sizes: numbersOf(line, atoms)
-            .map((i) => line.atoms[i]!.text)
-            .join(" x "),
-        },
-      ),
-    );
+  if (only!.behindX && isOpenFlat(line, atoms, only!, written)) return done(whichIsLength(line, atoms));
   return (
     beside(line, only!, written, open) ??
     done(
@@ -73,6 +63,13 @@ export function takeSize(line: Line, open: Open): LineSize {
     )
   );
 }
+
+const whichIsLength = (line: Line, atoms: readonly number[]): InputError =>
+  itemRefusal("{sizes}: which of the three is the length? Write the size first and the length last, with its unit", {
+    sizes: numbersOf(line, atoms)
+      .map((i) => line.atoms[i]!.text)
+      .join(" x "),
+  });
 
 const textOf = ({ atoms }: Line, indices: readonly number[]): string =>
   indices

@@ -33,35 +33,9 @@ function readDesignations(
 }
 
 function readRow(row: MaterialRow): Material {
-  const [
-    key,
-    gradeCell,
-    isDefault,
-    tier,
-    name,
-    family,
-    condition,
-    answersTo,
-    uns,
-    sae,
-    wnr,
-    enNumber,
-    enName,
-    jis,
-    letter,
-    group,
-    density,
-    least,
-    most,
-    tensile,
-    percent,
-    basis,
-    forceKey,
-    hazards,
-    sources,
-    marks,
-    aliases,
-  ] = row;
+  // prettier-ignore
+  const [key, gradeCell, isDefault, tier, name, family, condition, answersTo, uns, sae, wnr, enNumber, enName, jis, letter, group,
+    density, least, most, tensile, percent, basis, forceKey, hazards, sources, marks, aliases] = row;
   const grade = gradeCell === "" ? key : gradeCell;
   const stem = grade.replace(/^(?:al-|alloy|sae-|ti-|gci-|dci-|mal-)/, "").toUpperCase();
   const full = (text: string): string => (text.includes("@") ? text.split("@").join(stem) : text);

@@ -43,19 +43,31 @@ export function sectionStack(section: Section): Stack {
     };
     return { ...plain, layers: [layer], height: section.rows * barHeight };
   }
+  return { ...plain, ...nested(edges, first, half, section.rows, barHeight) };
+}
+
+/** Nested rounds: the first row alone, the rows that overlap, and what is left below the last. */
+function nested(
+  edges: readonly Edge[],
+  first: Row,
+  half: number,
+  rows: number,
+  barHeight: number,
+): Pick<Stack, "layers" | "height"> {
   const spacing = (barHeight * Math.sqrt(3)) / 2;
   const second: Row = { drop: first.drop + spacing, shift: first.shift + half };
+  const layer = (times: number, of: readonly Row[], from: number, to: number) => ({
+    times,
+    period: to - from,
+    mirrored: false,
+    slabs: slabs(edges, of, from, to),
+  });
   const layers = [
-    { times: 1, period: spacing, mirrored: false, slabs: slabs(edges, [first], 0, spacing) },
-    {
-      times: section.rows - 1,
-      period: spacing,
-      mirrored: false,
-      slabs: slabs(edges, [first, second], spacing, 2 * spacing),
-    },
-    { times: 1, period: barHeight - spacing, mirrored: false, slabs: slabs(edges, [first], spacing, barHeight) },
+    layer(1, [first], 0, spacing),
+    layer(rows - 1, [first, second], spacing, 2 * spacing),
+    layer(1, [first], spacing, barHeight),
   ];
-  return { ...plain, layers, height: barHeight + (section.rows - 1) * spacing };
+  return { layers, height: barHeight + (rows - 1) * spacing };
 }
 
 /** Whether every corner has its image across mid height; `ends` is the sum of the least and greatest depth. */

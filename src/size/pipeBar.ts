@@ -15,14 +15,7 @@ import type { Token } from "./sizeTokens";
 export function pipeBar(numbers: readonly Token[], schedule: string | undefined, metric: boolean): Bar {
   const nominal = nominalSize(numbers);
   const size = nominal.text.replace(" ", "-");
-  if (schedule === undefined) {
-    throw new InputError(
-      "invalid",
-      "section",
-      'pipe {size} needs a schedule or a wall, for example "NPS 4 Sch 40" or "pipe 4.5x0.237"',
-      { size },
-    );
-  }
+  if (schedule === undefined) throw new InputError("invalid", "section", noSchedule, { size });
   const key = metric ? `|${nominal.value},` : `\n${nominal.value}|`;
   const at = nominal.unit === "mm" || nominal.unit === "cm" ? -1 : pipeSchedules.indexOf(key);
   if (at < 0)
@@ -53,6 +46,8 @@ export function pipeBar(numbers: readonly Token[], schedule: string | undefined,
     shape: { kind: "tube", diameter: outside * 25.4, wall: thickness * 25.4 },
   };
 }
+
+const noSchedule = 'pipe {size} needs a schedule or a wall, for example "NPS 4 Sch 40" or "pipe 4.5x0.237"';
 
 function nominalSize(numbers: readonly Token[]): Token {
   const [nominal] = numbers;

@@ -48,9 +48,8 @@ function calculateAll(api: FUniver, formulas: FormulaDataModel): Promise<void> {
   });
 }
 
-/** The grid in `container`, with our functions registered as its own classes. */
-export function makeGrid(container: string, book: Partial<IWorkbookData>) {
-  correctIndexCache();
+/** The grid's own program in `container`, with our functions registered as its own classes. */
+function startUniver(container: string): Univer {
   const locales = { [LocaleType.EN_US]: mergeLocales(coreWords, validationWords) };
   const univer = new Univer({ locale: LocaleType.EN_US, locales, logLevel: LogLevel.ERROR });
   const formula = { function: bookFunctions(), description: gridDescriptions(catalogue), initialFormulaComputing: 0 };
@@ -64,31 +63,44 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
     } as Parameters<typeof UniverSheetsCorePreset>[0]),
     UniverSheetsDataValidationPreset({}),
   ]);
-  const api = FUniver.newAPI(univer);
-  let books = 0;
-  api.createWorkbook(book);
+  return univer;
+}
 
-  const sentenceAt = (row: number, column: number): string => {
-    const data = api.getActiveWorkbook()?.getActiveSheet().getRange(row, column).getCellData();
-    // The engine leaves the sentence on a cell that has recovered: it counts only while the value is an error.
-    return isError(data?.v) ? ((data?.custom as { sentence?: string } | undefined)?.sentence ?? "") : "";
-  };
+function sentenceAt(api: FUniver, row: number, column: number): string {
+  const data = api.getActiveWorkbook()?.getActiveSheet().getRange(row, column).getCellData();
+  // The engine leaves the sentence on a cell that has recovered: it counts only while the value is an error.
+  return isError(data?.v) ? ((data?.custom as { sentence?: string } | undefined)?.sentence ?? "") : "";
+}
+
+/** The grid's own note of an error gives way to our sentence where there is one. */
+function tellSentences(univer: Univer, api: FUniver): void {
   const alerts = univer.__getInjector().get(CellAlertManagerService);
   const alert = alerts.showAlert.bind(alerts);
   alerts.showAlert = (about: ICellAlert) => {
-    const text = about.location === undefined ? "" : sentenceAt(about.location.row, about.location.col);
+    const text = about.location === undefined ? "" : sentenceAt(api, about.location.row, about.location.col);
     alert(text === "" ? about : { ...about, title: "Kerfsheet", message: text, width: 280 });
   };
-  const selected = (): Selected | undefined => {
-    const range = api.getActiveWorkbook()?.getActiveSheet().getActiveRange();
-    if (range === null || range === undefined) return undefined;
-    return {
-      address: range.getA1Notation(),
-      formula: range.getFormula(),
-      value: range.getDisplayValue(),
-      sentence: sentenceAt(range.getRow(), range.getColumn()),
-    };
+}
+
+function selectedIn(api: FUniver): Selected | undefined {
+  const range = api.getActiveWorkbook()?.getActiveSheet().getActiveRange();
+  if (range === null || range === undefined) return undefined;
+  return {
+    address: range.getA1Notation(),
+    formula: range.getFormula(),
+    value: range.getDisplayValue(),
+    sentence: sentenceAt(api, range.getRow(), range.getColumn()),
   };
+}
+
+/** The grid in `container`, holding a book. */
+export function makeGrid(container: string, book: Partial<IWorkbookData>) {
+  correctIndexCache();
+  const univer = startUniver(container);
+  const api = FUniver.newAPI(univer);
+  let books = 0;
+  api.createWorkbook(book);
+  tellSentences(univer, api);
   /** Another book in place of the one that is shown. */
   const show = (next: Partial<IWorkbookData>): void => {
     const old = api.getActiveWorkbook()?.getId();
@@ -103,7 +115,14 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
     });
   };
   const formulas = univer.__getInjector().get(FormulaDataModel);
-  return { api, selected, show, calculate: () => calculateAll(api, formulas), beforeCommand, formulas };
+  return {
+    api,
+    selected: () => selectedIn(api),
+    show,
+    calculate: () => calculateAll(api, formulas),
+    beforeCommand,
+    formulas,
+  };
 }
 
 export type Grid = ReturnType<typeof makeGrid>;

@@ -115,10 +115,13 @@ const goIn = (book: Book, { sheet, row, column }: Place): void => {
   target.getRange(row, column).activate();
 };
 
-/** The grid of the try-it page as the pane knows a sheet. `listeners` are told when the selection may have moved. */
-export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
+/** No name of a cell range may be that of a sheet, in this grid. */
+const freeIn = (book: Book, name: string): string =>
+  freeName(name, [...book.getDefinedNames().map((n) => n.getName()), ...book.getSheets().map((s) => s.getSheetName())]);
+
+/** Writes orders into the book that is shown, and remembers the last one. */
+function writer(book: () => Book): Pick<Sheet, "write" | "undo"> {
   let last: { readonly order: Order; readonly cells: ICellData[][]; readonly name: string | undefined } | undefined;
-  const book = () => api.getActiveWorkbook()!;
   const rangeOf = ({ at, cells }: Order) =>
     book().getSheetByName(at.sheet)?.getRange(at.row, at.column, cells.length, cells[0]!.length);
 
@@ -128,17 +131,7 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
     const now = range.getCellDatas();
     const there = order.overwrite ? undefined : taken(order, now);
     if (there !== undefined) return Promise.resolve(there);
-    const name =
-      order.name === undefined
-        ? undefined
-        : freeName(order.name, [
-            ...book()
-              .getDefinedNames()
-              .map((n) => n.getName()),
-            ...book()
-              .getSheets()
-              .map((s) => s.getSheetName()),
-          ]); // this grid takes no name that a sheet has
+    const name = order.name === undefined ? undefined : freeIn(book(), order.name);
     last = { order, name, cells: now.map((line) => line.map((cell) => ({ ...cellOf({ text: "" }), ...cell }))) };
     range.setValues(order.cells.map((line) => line.map(cellOf)));
     if (name !== undefined)
@@ -152,11 +145,16 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
     last = undefined;
     return Promise.resolve({ did: "written" });
   };
+  return { write, undo };
+}
+
+/** The grid of the try-it page as the pane knows a sheet. `listeners` are told when the selection may have moved. */
+export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
+  const book = () => api.getActiveWorkbook()!;
   return {
     selected: () => selectedIn(book()),
     read: (references) => readIn(book(), references),
-    write,
-    undo,
+    ...writer(book),
     onSelect: (tell) => {
       listeners.add(tell);
       return Promise.resolve();

@@ -96,6 +96,22 @@ const argumentList = (doc: FunctionDoc): readonly Node[] =>
         ),
       ];
 
+const resultTable = ({ results, gives }: FunctionDoc): readonly Node[] =>
+  results.length === 0
+    ? []
+    : [
+        element("h3", {}, "Results"),
+        element("p", {}, gives),
+        element(
+          "table",
+          { "aria-label": "Results" },
+          element("tbody", {}, ...results.map(([name, unit, help]) => row(name!, unit!, help!))),
+        ),
+      ];
+
+const helpLink = (name: string): HTMLElement =>
+  element("a", { href: `${base()}help.html#${name}`, target: "_blank", rel: "noopener" }, `Help page of ${name}`);
+
 /** What one function is, with formulas to insert. */
 function detail(store: Store, entry: Entry, back: () => void): Part {
   const doc = describe(catalogue, entry);
@@ -111,26 +127,8 @@ function detail(store: Store, entry: Entry, back: () => void): Part {
     ...argumentList(doc),
     element("h3", {}, "Examples"),
     ...examples.flatMap((e) => e.nodes),
-    ...(doc.results.length === 0
-      ? []
-      : [
-          element("h3", {}, "Results"),
-          element("p", {}, doc.gives),
-          element(
-            "table",
-            { "aria-label": "Results" },
-            element("tbody", {}, ...doc.results.map(([name, unit, help]) => row(name!, unit!, help!))),
-          ),
-        ]),
-    element(
-      "p",
-      {},
-      element(
-        "a",
-        { href: `${base()}help.html#${doc.name}`, target: "_blank", rel: "noopener" },
-        `Help page of ${doc.name}`,
-      ),
-    ),
+    ...resultTable(doc),
+    element("p", {}, helpLink(doc.name)),
   ];
   return {
     nodes,
@@ -147,9 +145,8 @@ const base = (): string =>
     ?.getAttribute("src")
     ?.replace(/pane\.js$/, "") ?? "";
 
-/** Every function, found by its name or by what people ask. */
-export function functionsView(store: Store): HTMLElement {
-  const input = element("input", {
+const askField = (): HTMLInputElement =>
+  element("input", {
     id: "ask",
     type: "search",
     autocomplete: "off",
@@ -157,17 +154,26 @@ export function functionsView(store: Store): HTMLElement {
     maxlength: "120",
     placeholder: "how long, which blade, cost per cut",
   });
+
+function listed(entry: Entry, open: (entry: Entry, from: HTMLElement) => void): HTMLElement {
+  const name: HTMLButtonElement = button(
+    entry.name,
+    () => {
+      open(entry, name);
+    },
+    { class: "name" },
+  );
+  return element("li", {}, name, element("p", {}, entry.help));
+}
+
+/** Every function, found by its name or by what people ask. */
+export function functionsView(store: Store): HTMLElement {
+  const input = askField();
   const status = element("p", { role: "status", class: "quiet" });
   const list = element("ul", { class: "list" });
   const one = element("div");
-  const finder = element(
-    "div",
-    {},
-    element("h2", {}, "Functions"),
-    field("What do you want to know?", input),
-    status,
-    list,
-  );
+  const question = field("What do you want to know?", input);
+  const finder = element("div", {}, element("h2", {}, "Functions"), question, status, list);
   const open = (entry: Entry, from: HTMLElement): void => {
     const back = (): void => {
       shown.stop();
@@ -186,18 +192,7 @@ export function functionsView(store: Store): HTMLElement {
       found.length === 0
         ? "No function answers to these words. Try how long, which pitch, cost, or clear the field to see them all."
         : `${found.length} functions.`.replace(/^1 functions/, "1 function");
-    list.replaceChildren(
-      ...found.map((entry) => {
-        const name: HTMLButtonElement = button(
-          entry.name,
-          () => {
-            open(entry, name);
-          },
-          { class: "name" },
-        );
-        return element("li", {}, name, element("p", {}, entry.help));
-      }),
-    );
+    list.replaceChildren(...found.map((entry) => listed(entry, open)));
   };
   input.addEventListener("input", search);
   search();

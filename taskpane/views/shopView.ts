@@ -2,7 +2,14 @@ import { shopIntro } from "../../functions/reference/describe";
 import { element } from "../controls/element";
 import { InsertControl } from "../controls/insertControl";
 import { shopCells } from "../sheet/shopCells";
+import type { Content } from "../sheet/sheet";
 import type { Store } from "../sheet/store";
+
+const explained = (label: Content, note: Content): HTMLElement =>
+  element("li", {}, element("strong", {}, (label as { text: string }).text), `: ${(note as { text: string }).text}`);
+
+const intro =
+  "Your saw and your prices, once, in the sheet: labels, values beside them, and what each means. Leave a value blank and its default holds.";
 
 /** The shop block: what it is, and the whole of it ready to insert under a name. */
 export function shopView(store: Store): HTMLElement {
@@ -17,16 +24,7 @@ export function shopView(store: Store): HTMLElement {
     },
   });
   store.watch(["units"], ({ units }) => {
-    list.replaceChildren(
-      ...shopCells(units).map(([label, , note]) =>
-        element(
-          "li",
-          {},
-          element("strong", {}, (label as { text: string }).text),
-          `: ${(note as { text: string }).text}`,
-        ),
-      ),
-    );
+    list.replaceChildren(...shopCells(units).map(([label, , note]) => explained(label!, note!)));
     control.refresh();
   });
   store.watch(["shop"], ({ shop }) => {
@@ -39,11 +37,7 @@ export function shopView(store: Store): HTMLElement {
     "div",
     {},
     element("h2", {}, "Shop block"),
-    element(
-      "p",
-      {},
-      "Your saw and your prices, once, in the sheet: labels, values beside them, and what each means. Leave a value blank and its default holds.",
-    ),
+    element("p", {}, intro),
     control.node,
     named,
     element("details", {}, element("summary", {}, "What it may hold"), element("p", {}, shopIntro), list),

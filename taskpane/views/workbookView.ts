@@ -2,7 +2,7 @@ import { shown } from "../sheet/address";
 import { button, element, row } from "../controls/element";
 import { listUses, type Uses } from "./listUses";
 import { refusals } from "../sheet/refusals";
-import type { Copied, Place, Sheet } from "../sheet/sheet";
+import type { Copied, Place, Sheet, Tab } from "../sheet/sheet";
 import type { Store } from "../sheet/store";
 
 /** So many cells of one sentence are shown. */
@@ -123,41 +123,57 @@ const copiedWords = (sheet: string, copied: Copied): string => {
   ].join(" ");
 };
 
+const copyIntro =
+  "Each sheet that you choose becomes a new one with values, formats and column widths, and no formula. Hidden rows and columns stay out. Your own sheets are only read.";
+
+const sheetBox = ({ name, hidden }: Tab, i: number): HTMLElement =>
+  element(
+    "div",
+    {},
+    element("input", { type: "checkbox", id: `sheet-${i}`, value: name }),
+    element("label", { for: `sheet-${i}` }, hidden ? `${name} (hidden)` : name),
+  );
+
+/** Copies one sheet after the other and tells how each went; the number that were made. */
+async function copyEach(
+  sheet: Sheet,
+  names: readonly string[],
+  say: (text: string) => void,
+  tell: (line: string) => void,
+): Promise<number> {
+  let made = 0;
+  for (const name of names) {
+    say(`Copying ${name} …`);
+    const copied = await sheet.copyValues(name);
+    if (copied.did === "copied") made += 1;
+    tell(copiedWords(name, copied));
+  }
+  return made;
+}
+
 function copy(store: Store): readonly Node[] {
   const choice = element("fieldset", { class: "sheets" });
   const [done, after] = [element("ul"), element("p", { class: "quiet" }, notCarried)];
   const boxes = (): HTMLInputElement[] => [...choice.querySelectorAll("input")];
-  const { button: start, status } = task(store, "Copy as values", async (sheet, say) => {
-    const chosen = boxes()
+  const chosen = (): string[] =>
+    boxes()
       .filter((b) => b.checked)
       .map((b) => b.value);
+  const { button: start, status } = task(store, "Copy as values", async (sheet, say) => {
     done.replaceChildren();
     after.hidden = true;
-    if (chosen.length === 0) return refusals.noneChosen;
-    let made = 0;
-    for (const name of chosen) {
-      say(`Copying ${name} …`);
-      const copied = await sheet.copyValues(name);
-      if (copied.did === "copied") made += 1;
-      done.append(element("li", {}, copiedWords(name, copied)));
-    }
+    const names = chosen();
+    if (names.length === 0) return refusals.noneChosen;
+    const made = await copyEach(sheet, names, say, (line) => {
+      done.append(element("li", {}, line));
+    });
     after.hidden = made === 0;
     return `${counted(made, "sheet")} made.`;
   });
   const later = element("div", {}, choice, start, status, done, after);
   const { button: choose, status: trouble } = task(store, "Choose sheets", async (sheet) => {
     const all = await sheet.sheets();
-    choice.replaceChildren(
-      element("legend", {}, "Sheets to copy"),
-      ...all.map(({ name, hidden }, i) =>
-        element(
-          "div",
-          {},
-          element("input", { type: "checkbox", id: `sheet-${i}`, value: name }),
-          element("label", { for: `sheet-${i}` }, hidden ? `${name} (hidden)` : name),
-        ),
-      ),
-    );
+    choice.replaceChildren(element("legend", {}, "Sheets to copy"), ...all.map(sheetBox));
     later.hidden = false;
     boxes()[0]?.focus();
     return "";
@@ -165,17 +181,7 @@ function copy(store: Store): readonly Node[] {
   later.hidden = true;
   after.hidden = true;
   choose.className = "";
-  return [
-    element("h3", {}, "Sheets as values, to send"),
-    element(
-      "p",
-      {},
-      "Each sheet that you choose becomes a new one with values, formats and column widths, and no formula. Hidden rows and columns stay out. Your own sheets are only read.",
-    ),
-    choose,
-    trouble,
-    later,
-  ];
+  return [element("h3", {}, "Sheets as values, to send"), element("p", {}, copyIntro), choose, trouble, later];
 }
 
 /** The whole workbook: where our functions are, what is wrong with them, and sheets without them. */
