@@ -20,6 +20,8 @@ export interface QuantityRow {
   readonly most: number;
 }
 
+export const minutesPerHour = 60;
+
 const inch = 25.4;
 const pound = 0.45359237;
 const poundForce = pound * 9.80665;

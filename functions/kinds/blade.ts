@@ -17,6 +17,17 @@ export const pitch: Kind<Pitch> = textual(
   () => "",
 );
 
+/** Pitches to choose from, in one cell. */
+export const pitchList: Kind<readonly Pitch[]> = textual(
+  "pitches",
+  "pitches such as 2/3, 3/4, 4/6",
+  (value, _, parameter) =>
+    (typeof value === "number" ? [value] : value.split(/[,;]/))
+      .filter((p) => String(p).trim() !== "")
+      .map((p) => renamed(parameter, () => readPitch(p))),
+  () => undefined,
+);
+
 /** The class of band. */
 export const bladeClass: Kind<BladeClass> = choice("bi-metal", "carbide");
 

@@ -1,4 +1,4 @@
-import type { Units } from "../../src/quantities";
+import type { Quantity, Units } from "../../src/quantities";
 import type { Shop } from "../../src/shop/shop";
 import type { Cell } from "./cell";
 
@@ -22,6 +22,8 @@ export interface Kind<T> {
   readonly zeroIsValue: boolean;
   /** What the docs and the argument's help say of unit and range. */
   readonly says: (units: Units) => string;
+  /** What a number here measures. */
+  readonly quantity?: Quantity;
   /** The words accepted, where there is a fixed list. */
   readonly choices?: readonly string[];
   readonly read: (cells: readonly Cell[], at: number, reading: Reading, parameter: string) => T;

@@ -28,8 +28,11 @@ export const wrongType = (cell: Cell, parameter: string, wanted: string): InputE
     typeof cell === "boolean" ? `{parameter} is TRUE or FALSE, not ${wanted}` : `{parameter} is text, not ${wanted}`,
   );
 
+/** A limit that is a round number of the other unit system is met in spite of rounding. */
+const slack = 1e-12;
+
 const isTooLow = (value: number, { least, zeroIsValue }: Limits): boolean =>
-  least !== undefined ? value < least : zeroIsValue === true ? value < 0 : !(value > 0);
+  least !== undefined ? value < least - Math.abs(least) * slack : zeroIsValue === true ? value < 0 : !(value > 0);
 
 /** Says what is wrong with a number; apart from the loop, which only asks whether anything is. */
 function numberRefusal(value: number, quantity: Quantity, limits: Limits, parameter: string): InputError {
@@ -45,7 +48,7 @@ function numberRefusal(value: number, quantity: Quantity, limits: Limits, parame
       `{parameter} must be ${inclusive ? "at least" : "more than"} {limit}; it is {value}`,
       limits.least ?? 0,
     );
-  if (value > most) return refuse("{parameter} must be at most {limit}; it is {value}", most);
+  if (value > most * (1 + slack)) return refuse("{parameter} must be at most {limit}; it is {value}", most);
   return refuse("{parameter} must be a whole number; it is {value}", 0);
 }
 
@@ -61,7 +64,9 @@ export function readNumber(
   const of = quantities[quantity];
   const value = cell * of[units].factor;
   const wrong =
-    isTooLow(value, limits) || value > (limits.most ?? of.most) || (limits.whole === true && !Number.isInteger(value));
+    isTooLow(value, limits) ||
+    value > (limits.most ?? of.most) * (1 + slack) ||
+    (limits.whole === true && !Number.isInteger(value));
   if (wrong) throw numberRefusal(value, quantity, limits, parameter);
   return value;
 }
@@ -81,6 +86,7 @@ const saysRange = (quantity: Quantity, limits: Limits) => (units: Units) => {
 export const number = (quantity: Quantity, limits: Limits = {}): Kind<number> => ({
   name: "number",
   width: 1,
+  quantity,
   zeroIsValue: limits.zeroIsValue ?? false,
   says: saysRange(quantity, limits),
   read: (cells, at, { units }, parameter) => readNumber(cells[at], quantity, limits, units, parameter),

@@ -29,6 +29,7 @@ export const section: Kind<Shape> = textual(
 export const length = (limits: Limits = {}): Kind<number> => ({
   name: "length",
   width: 1,
+  quantity: "length",
   zeroIsValue: limits.zeroIsValue ?? false,
   says: (units) => `${numberWords("length", units, "length")}, or text such as "20 ft" or "6 m"`,
   read: (cells, at, { units, memo }, parameter) => {

@@ -7,7 +7,7 @@ import { parseCall } from "../bind/parseCall";
 import { Memo } from "../bind/memo";
 import { slotHelp, slotName, slotSays } from "../bind/slots";
 import { plainNumber } from "../kinds/sentence";
-import { shopLabels, type LabelKind } from "../shop/labels";
+import { otherwise, shopLabels } from "../shop/labels";
 import { words } from "../kinds/words";
 
 /** Everything that any page says of a function, from its entry; the results of the examples are computed here. */
@@ -93,13 +93,6 @@ export const describe = (catalogue: readonly Entry[], e: Entry): FunctionDoc => 
   source: e.source,
 });
 
-const labelSays = (kind: LabelKind): string => {
-  if (kind.is === "choice") return kind.choices.join(" or ");
-  if (kind.is === "pitches") return "pitches as text";
-  if (kind.is === "length") return 'length, or text such as "20 ft"';
-  return bothUnits((u) => quantities[kind.quantity][u].unit) || "number";
-};
-
 export const shopIntro =
   "A range of labels and values, passed as settings. The first row is Units with inch or metric beside it; it governs the block's own numbers and, when a call names no units, the call's. With several saws, a row Saw names one value column each and saw picks one; the column All fills their blanks. A last column of text is a comment. Labels match without regard to case; an unknown or doubled one is refused by name.";
 
@@ -108,8 +101,8 @@ export const shopRows = (): readonly (readonly string[])[] =>
   shopLabels
     .map((l) => [
       l.special === true ? `${l.label} (also followed by a group or a grade)` : l.label,
-      labelSays(l.kind),
-      l.otherwise,
+      bothUnits(l.kind.says),
+      bothUnits((u) => otherwise(l, u)),
       l.help,
     ])
     .concat([

@@ -1,4 +1,5 @@
-import { cuttingConstants, widthChip, usualBands, type Constant } from "../../src/data/cuttingConstants";
+import type { Constant } from "../../src/data/constant";
+import { cuttingConstants, widthChip, usualBands } from "../../src/data/cuttingConstants";
 import { groups } from "../../src/data/groups";
 import { comparisonRows } from "./comparison";
 import { table } from "./reference";

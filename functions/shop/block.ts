@@ -1,16 +1,17 @@
 import * as z from "zod/mini";
 import { InputError } from "../../src/errors";
-import { quantities, type Quantity, type Units } from "../../src/quantities";
+import type { Units } from "../../src/quantities";
 import { groups } from "../../src/data/groups";
-import { readPitch } from "../../src/blade/readPitch";
 import { findMaterial } from "../../src/material/findMaterial";
 import type { Material } from "../../src/material/material";
 import { ownMaterial } from "../../src/material/ownMaterial";
 import type { Shop, Special } from "../../src/shop/shop";
 import { defaultShop } from "../../src/shop/defaultShop";
-import { readLength } from "../../src/size/readLength";
+import { material, number, text } from "../kinds";
+import type { Kept, Kind, Reading } from "../kinds/kind";
+import { cellSchema } from "../kinds/schema";
 import { CellError, isBlank, type Cell, type Range } from "../kinds/cell";
-import { plainNumber, printText } from "../kinds/sentence";
+import { printText } from "../kinds/sentence";
 import { shopLabels, type ShopLabel } from "./labels";
 import { words } from "../kinds/words";
 
@@ -77,49 +78,15 @@ function findLabel(written: string, own: readonly Material[]): Found {
   return { row: start, of: group?.name ?? gradeOf(rest, written, own), written };
 }
 
-/** zod reads each label's cells; what it refuses becomes one sentence naming the label. */
-const schemaOf = ({ kind }: ShopLabel, units: Units): z.ZodMiniType => {
-  if (kind.is === "choice")
-    return z.pipe(
-      z.pipe(
-        z.string(),
-        z.transform((s) => s.trim().toLowerCase()),
-      ),
-      z.enum(kind.choices as [string, ...string[]], `must be ${kind.choices.join(" or ")}`),
-    );
-  if (kind.is === "pitches") return z.union([z.number(), z.string()], "must be pitches such as 2/3, 3/4, 4/6");
-  if (kind.is === "length") return z.union([z.number().check(z.positive("must be more than 0")), z.string()]);
-  const { factor, unit } = quantities[kind.quantity][units];
-  const { least, most = quantities[kind.quantity].most } = kind.limits;
-  const printed = (limit: number): string => `${plainNumber(limit / factor)} ${unit}`.trim();
-  const low =
-    least === undefined
-      ? z.positive("must be more than 0")
-      : z.gte((least / factor) * (1 - 1e-12), `must be at least ${printed(least)}`);
-  return z
-    .number("must be a number")
-    .check(low, z.lte((most / factor) * (1 + 1e-12), `must be at most ${printed(most)}`));
-};
+/** Nothing of the block is kept: it is read once per call. */
+const kept: Kept = { get: (_, __, read) => read() };
+const readingIn = (units: Units): Reading => ({ units, memo: kept, shop: undefined });
 
-const toCore = ({ kind }: ShopLabel, value: unknown, units: Units): unknown => {
-  if (kind.is === "number") return (value as number) * quantities[kind.quantity][units].factor;
-  if (kind.is === "length") return readLength(value as string | number, units);
-  if (kind.is === "pitches")
-    return (typeof value === "number" ? [value] : (value as string).split(/[,;]/))
-      .filter((p) => String(p).trim() !== "")
-      .map(readPitch);
-  return value;
-};
-
-function readValue(found: Found, cell: Cell, units: Units): unknown {
-  if (cell instanceof CellError) throw refuse("{label} is {error}", { label: found.written, error: cell.code });
-  const parsed = schemaOf(found.row, units).safeParse(cell);
-  if (!parsed.success)
-    throw refuse("{label} {issue}", {
-      label: found.written,
-      issue: parsed.error.issues[0]?.message ?? "cannot be read",
-    });
-  return inBlock(found.written, units, () => toCore(found.row, parsed.data, units));
+function readValue({ row, written }: Found, cell: Cell, units: Units): unknown {
+  if (cell instanceof CellError) throw refuse("{label} is {error}", { label: written, error: cell.code });
+  const parsed = cellSchema(row.kind, readingIn(units), written.trim()).safeParse(cell);
+  if (!parsed.success) throw refuse("{issue}", { issue: parsed.error.issues[0]?.message ?? "" });
+  return parsed.data;
 }
 
 interface Row {
@@ -155,35 +122,39 @@ const readUnits = (rows: readonly Row[]): Units => {
   return units;
 };
 
-const ownCells = z.tuple([
-  z.string("needs a name"),
-  z.union([z.string(), z.number()], "needs a known grade that it is like"),
-  z.nullable(z.number("rate factor must be a number")),
-  z.nullable(z.number("density must be a number")),
-  z.nullable(z.number("price must be a number")),
-]);
+/** The cells beside "Own material", in their order; their ranges are the core's. */
+const ownCells = (units: Units) => {
+  const cell = <T>(kind: Kind<T>, name: string) => cellSchema(kind, readingIn(units), name);
+  return z.tuple([
+    cell(text, "name"),
+    cell(material, "the known grade that it is like"),
+    z.nullable(cell(number("ratio"), "rate factor")),
+    z.nullable(cell(number("density"), "density")),
+    z.nullable(cell(number("pricePerMass"), "price")),
+  ]);
+};
 
 /** A row "Own material": name, like a known grade, rate factor, density, price, in the block's units. */
 function readOwnMaterial({ cells }: Row, units: Units): Material {
   const error = cells.find((c): c is CellError => c instanceof CellError);
   if (error !== undefined) throw refuse("Own material is {error}", { error: error.code });
-  const five = Array.from({ length: 5 }, (_, i) => (isBlank(cells[i], false) ? null : cells[i]!));
-  const parsed = ownCells.safeParse(five);
-  if (!parsed.success)
-    throw refuse("Own material {name}: {issue}", {
-      name: typeof five[0] === "string" ? five[0] : "",
-      issue: parsed.error.issues[0]?.message ?? "cannot be read",
-    });
+  const schema = ownCells(units);
+  const given = schema.def.items.map((_, i) => (isBlank(cells[i], false) ? null : cells[i]!));
+  const [first, second] = given;
+  const wrong = (issue: string): InputError =>
+    refuse("Own material {name}: {issue}", { name: typeof first === "string" ? first : "", issue });
+  if (first === null) throw wrong("needs a name");
+  if (second === null) throw wrong("needs a known grade that it is like");
+  const parsed = schema.safeParse(given);
+  if (!parsed.success) throw wrong(parsed.error.issues[0]?.message ?? "");
   const [name, like, rateFactor, density, price] = parsed.data;
-  const inCore = (value: number | null, quantity: Quantity): number | undefined =>
-    value === null ? undefined : value * quantities[quantity][units].factor;
   return inBlock("Own material", units, () =>
     ownMaterial({
       name,
-      like: findMaterial(like, []),
+      like,
       rateFactor: rateFactor ?? undefined,
-      density: inCore(density, "density"),
-      price: inCore(price, "pricePerMass"),
+      density: density ?? undefined,
+      price: price ?? undefined,
     }),
   );
 }

@@ -3,6 +3,10 @@ import { InputError } from "../../src/errors";
 import type { OfferedBlade } from "../../src/cost/offeredBlade";
 import { readLength } from "../../src/size/readLength";
 import { refuseSwapped } from "../kinds/blade";
+import { shopConstants as k } from "../../src/data/shopConstants";
+import { number } from "../kinds";
+import type { Kind, Reading } from "../kinds/kind";
+import { cellSchema } from "../kinds/schema";
 import { CellError, isBlank, type Cell, type Range } from "../kinds/cell";
 
 /** One record of a headed table: where it stands, and its cells by label; blank cells are left out. */
@@ -57,28 +61,20 @@ export function readHeadedTable(range: Range, labels: readonly string[], paramet
   });
 }
 
-const more = (most: number) =>
-  z.optional(
-    z.number("is not a number").check(z.positive("must be more than 0"), z.lte(most, `must be at most ${most}`)),
-  );
+const reading: Reading = { units: "inch", memo: { get: (_, __, read) => read() }, shop: undefined };
+const inOffer = <T>(kind: Kind<T>) => z.optional(cellSchema(kind, reading, ""));
 
-/** What the table of offers may hold; the shape of each record. A length that is a number is in feet, as the price per foot wants. */
+/** What the table of offers may hold, by the kinds of the same values elsewhere. A length that is a number is in feet, as the price per foot wants. */
 const offerShape = z.object({
   name: z.optional(z.union([z.string(), z.number()], "is not text")),
-  price: more(1e12),
+  price: inOffer(number("money")),
   length: z.optional(z.union([z.number().check(z.positive("must be more than 0")), z.string()], "is not a length")),
-  "price per foot": more(1e12),
-  rebate: z.optional(
-    z
-      .number("is not a number")
-      .check(z.positive("must be more than 0"), z.lt(1, "must be a share under 1, such as 0.1 or 10 %")),
-  ),
-  "rebate from": z.optional(
-    z.number("is not a number").check(z.gte(1, "must be at least 1"), z.lte(1e9, "must be at most 1e9")),
-  ),
-  "change minutes": more(1e8),
-  life: more(1e15),
-  rate: more(1e15),
+  "price per foot": inOffer(number("money")),
+  rebate: inOffer(number("share", { most: k.marginTo.value })),
+  "rebate from": inOffer(number("count", { least: 1 })),
+  "change minutes": inOffer(number("minutes")),
+  life: inOffer(number("ownArea")),
+  rate: inOffer(number("ownArea")),
 });
 type OfferRecord = z.infer<typeof offerShape>;
 
@@ -99,15 +95,12 @@ function parseOffer({ where, cells }: TableRecord, parameter: string): OfferReco
   throw refuse(parameter, "{parameter}: {label} in {where} {issue}", {
     label: String(issue.path[0]),
     where,
-    issue: issue.message,
+    issue: issue.message.trim(),
   });
 }
 
-/** Longer than any usual band [ft]: a bare number above it is in inches or millimetres. Common practice, no source. */
-const longestBand = 60;
-
 function feet(length: string | number, where: string, parameter: string): number {
-  const bare = typeof length === "number" ? length > longestBand : !/[a-z'"″′”’]/i.test(length);
+  const bare = typeof length === "number" ? length > k.longestBandFeet.value : !/[a-z'"″′”’]/i.test(length);
   if (bare)
     throw refuse(
       parameter,

@@ -1,5 +1,7 @@
+import { costConstants as k } from "../data/costConstants";
 import { InputError } from "../errors";
 import type { Phrase, Text } from "../phrase";
+import { minutesPerHour } from "../quantities";
 import type { Blade } from "./blade";
 
 interface BestRateInput {
@@ -9,20 +11,12 @@ interface BestRateInput {
   readonly change: number;
 }
 
-/** Coefficient of variation of tool life. */
-const lifeScatter = 0.3;
-/** Rates beyond this share of the trial rate are extrapolated. */
-const trialled = 0.3;
-
-/** An exponent below this is none: life does not fall with the rate. */
-const leastExponent = 0.001;
-
 /** Solves (m/x + x^m)/(m + 1) = 1.01 for x, the rate against the best, between an x that costs more and the best, 1. */
 function onePercent(m: number, dearer: number): number {
   let [out, within] = [dearer, 1];
   for (let i = 0; i < 100; i += 1) {
     const x = (out + within) / 2;
-    if ((m / x + x ** m) / (m + 1) > 1.01) out = x;
+    if ((m / x + x ** m) / (m + 1) > k.nearLeastCost.value) out = x;
     else within = x;
   }
   return within;
@@ -30,17 +24,17 @@ function onePercent(m: number, dearer: number): number {
 
 /** Standard error of an exponent from two trials, rates this ratio apart. */
 const exponentNoise = (ratio: number): string =>
-  String(Number(((Math.SQRT2 * lifeScatter) / Math.log(ratio)).toPrecision(2)));
+  String(Number(((Math.SQRT2 * k.lifeScatter.value) / Math.log(ratio)).toPrecision(2)));
 
 const noiseOf: Phrase = {
   template: "An exponent from one blade each at two rates 20 % apart is uncertain by {noise}, either way.",
-  facts: { noise: exponentNoise(1.2) },
+  facts: { noise: exponentNoise(k.usualTrialRatio.value) },
 };
 
 function extrapolation(best: number | InputError, trial: number): Text {
   if (best instanceof InputError) return noiseOf;
   const template =
-    Math.abs(best / trial - 1) <= trialled
+    Math.abs(best / trial - 1) <= k.trialledShare.value
       ? "Least cost lies within 30 % of the trial rate."
       : "Extrapolated: least cost lies at {ratio} times the trial rate; try a rate between before you trust it.";
   return [{ template, facts: { ratio: String(Number((best / trial).toPrecision(2))) } }, noiseOf];
@@ -67,7 +61,7 @@ export function bestRate(input: BestRateInput): {
   readonly extrapolates: Text;
 } {
   const { blade, exponent: m, sawHourValue: w, change } = input;
-  if (m < leastExponent)
+  if (m < k.leastExponent.value)
     throw new InputError(
       "none",
       "exponent",
@@ -75,7 +69,7 @@ export function bestRate(input: BestRateInput): {
     );
   const leastCost =
     w > 0
-      ? balanced(input, change + (60 * blade.price) / w)
+      ? balanced(input, change + (minutesPerHour * blade.price) / w)
       : new InputError("none", "", "while a saw hour is worth nothing, every slower rate is cheaper");
   const greatestOutput =
     change > 0
@@ -86,8 +80,8 @@ export function bestRate(input: BestRateInput): {
   return {
     leastCost,
     greatestOutput,
-    slowest: times(() => onePercent(m, m / (1.01 * (m + 1)))),
-    fastest: times(() => onePercent(m, (1.01 * (m + 1)) ** (1 / m))),
+    slowest: times(() => onePercent(m, m / (k.nearLeastCost.value * (m + 1)))),
+    fastest: times(() => onePercent(m, (k.nearLeastCost.value * (m + 1)) ** (1 / m))),
     extrapolates: extrapolation(leastCost, blade.rate),
   };
 }

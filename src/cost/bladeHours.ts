@@ -1,4 +1,5 @@
 import type { Blade } from "./blade";
+import { minutesPerHour } from "../quantities";
 
 /**
  * Saw hours that one unit of area takes, H = 1/(60·rate) + change/(60·life): cutting and changing the blade.
@@ -13,5 +14,5 @@ export function bladeHours({
   readonly blade: Pick<Blade, "life" | "rate">;
   readonly change: number;
 }): number {
-  return 1 / (60 * blade.rate) + change / (60 * blade.life);
+  return 1 / (minutesPerHour * blade.rate) + change / (minutesPerHour * blade.life);
 }

@@ -1,5 +1,6 @@
 import { InputError } from "../errors";
 import type { Offer } from "./blade";
+import { minutesPerHour } from "../quantities";
 
 interface AtCost {
   readonly offer: Offer;
@@ -19,16 +20,16 @@ const isLeft = (left: number, cost: number): boolean => left > 1e-12 * cost;
 const price = ({ offer: { life, rate }, sawHourValue: w, change, cost }: AtCost): Solved => {
   if (life === undefined) return open("life");
   if (rate === undefined) return open("rate");
-  const left = cost - w / (60 * rate) - (w * change) / (60 * life);
+  const left = cost - w / (minutesPerHour * rate) - (w * change) / (minutesPerHour * life);
   return isLeft(left, cost) ? life * left : none("never: the offer costs more even if the blade were free");
 };
 
 const life = ({ offer: { price: p, rate }, sawHourValue: w, change, cost }: AtCost): Solved => {
   if (p === undefined) return open("price");
   if (rate === undefined) return open("rate");
-  const left = cost - w / (60 * rate);
+  const left = cost - w / (minutesPerHour * rate);
   return isLeft(left, cost)
-    ? (p + (w * change) / 60) / left
+    ? (p + (w * change) / minutesPerHour) / left
     : none("never: no life is long enough, running the offer alone costs more than the current blade");
 };
 
@@ -36,9 +37,9 @@ const rate = ({ offer: { price: p, life: l }, sawHourValue: w, change, cost }: A
   if (p === undefined) return open("price");
   if (l === undefined) return open("life");
   if (w === 0) return none("the rate does not matter while a saw hour is worth nothing");
-  const left = cost - (p + (w * change) / 60) / l;
+  const left = cost - (p + (w * change) / minutesPerHour) / l;
   return isLeft(left, cost)
-    ? w / (60 * left)
+    ? w / (minutesPerHour * left)
     : none("never: no rate is fast enough, the offer's blade alone costs more than the current one");
 };
 

@@ -3,6 +3,7 @@ import { InputError } from "../errors";
 import type { Shape } from "../section/shape";
 import type { Shop } from "../shop/shop";
 import { cuttingMinutes } from "../time/cuttingMinutes";
+import { minutesPerHour } from "../quantities";
 
 interface CutCostInput {
   readonly section: Shape;
@@ -47,7 +48,7 @@ export function cutCost(input: CutCostInput): {
   const { section, rate, hourlyCost, price, life, shop } = input;
   if (shop.breakInArea > life)
     throw new InputError("invalid", "life", "{parameter} is less than the Break-in area of the shop block");
-  const perMinute = hourlyCost / (60 * shop.availability);
+  const perMinute = hourlyCost / (minutesPerHour * shop.availability);
   const blades = section.area / life;
   const cutting = perMinute * cuttingMinutes({ section, rate, maximumFeed: shop.maximumFeed });
   const handling = perMinute * shop.handlingMinutes;

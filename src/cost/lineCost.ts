@@ -1,3 +1,5 @@
+import { minutesPerHour } from "../quantities";
+
 /** What an order line takes, and what it costs per unit; times in minutes, sizes in mm and mm². */
 export interface LineWork {
   /** Cuts of the whole stack, trim cuts included; each takes a full cycle. */
@@ -43,7 +45,7 @@ export interface LineCost {
  * @source common practice; change minutes·area/life: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7
  */
 export function lineCost(work: LineWork): LineCost {
-  const perMinute = work.hourlyCost / (60 * work.availability);
+  const perMinute = work.hourlyCost / (minutesPerHour * work.availability);
   const blades = work.area / work.life;
   const sawing =
     work.cycles * (work.cutMinutes + work.handlingMinutes) +

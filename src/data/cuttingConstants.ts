@@ -1,19 +1,6 @@
-/**
- * The constants of the cutting model, each with the mark of its basis. Marks: "read" in the named source; "memory" of a
- * source that was not read again; "common practice" without a source; "derived" from the formulas; "judgement", chosen
- * so that the model behaves, fitted to nothing. The marks stand in the docs and on the card.
- */
-export type Mark = "read" | "memory" | "common practice" | "derived" | "judgement";
+import { constant, type Constant } from "./constant";
 
-export interface Constant {
-  readonly value: number;
-  readonly unit: string;
-  readonly mark: Mark;
-  readonly basis: string;
-}
-
-const constant = (value: number, unit: string, mark: Mark, basis: string): Constant => ({ value, unit, mark, basis });
-
+/** The constants of the cutting model. */
 // prettier-ignore
 export const cuttingConstants = {
   referenceTeeth: constant(13.78, "teeth", "derived", "teeth in 100 mm of contact at 3/4 teeth per inch, where the group table is stated"),

@@ -1,3 +1,4 @@
+import { itemConstants as k } from "../data/itemConstants";
 import { conditionWords, familyWords } from "../data/itemWords";
 import { plainNames } from "../data/plainNames";
 import { ignoredWords, shapeWords } from "../data/sectionWords";
@@ -14,8 +15,6 @@ export interface GradeSpan {
   /** Holds a figure, or is an own name: a grade and no plain name such as brass. */
   readonly strong: boolean;
 }
-
-const most = 6; // atoms of the longest designation
 
 /**
  * The designations that stand in a line, the longest first at each place. Numbers that are dimensions are never part of one.
@@ -50,7 +49,7 @@ function longestAt(
 ): GradeSpan | undefined {
   if (atoms[from]!.kind === "mark") return undefined;
   let end = from;
-  while (end + 1 < atoms.length && end + 1 - from < most && free[end + 1]!) end += 1;
+  while (end + 1 < atoms.length && end + 1 - from < k.longestDesignation.value && free[end + 1]!) end += 1;
   for (let to = end; to >= from; to--) {
     const span = atoms.slice(from, to + 1);
     const text = span
@@ -96,7 +95,7 @@ function isPlainName(span: readonly Atom[]): boolean {
   if (first === "steel" || first === "hss") return false;
   if (familyWords.has(first)) return true;
   const made = span.every(({ text }) => (ignoredWords.has(text) && !namesSteel.has(text)) || conditionWords.has(text));
-  return !made && span.map(({ typed }) => typed).join("").length >= 3;
+  return !made && span.map(({ typed }) => typed).join("").length >= k.shortestPlainName.value;
 }
 
 const namesSteel: ReadonlySet<string> = new Set(["dom", "hrs", "crs"]);

@@ -1,3 +1,4 @@
+import { itemConstants as k } from "../data/itemConstants";
 import { InputError } from "../errors";
 import type { Units } from "../quantities";
 import { readLength } from "../size/readLength";
@@ -8,9 +9,6 @@ import type { LineLength } from "./takeLength";
 
 /** German lines part the thousands by a point. */
 const thousands = /^\d{1,3}\.\d{3}(?: ?mm)?$/;
-const longestFeet = 65;
-const longestMetres = 12;
-const longestPiece = 20_000; // mm
 
 /**
  * The length in millimetres. A length without a unit is in the call's unit, as everywhere, but where the trade writes feet or metres
@@ -49,7 +47,7 @@ export function lengthOf(
 
 /** The unit in which a bare length may be meant instead. */
 function otherUnit(number: number, mm: number, sold: boolean, units: Units): string | undefined {
-  if (units === "inch" && sold && number <= longestFeet) return "ft";
-  if (units === "metric" && number <= longestMetres) return "m";
-  return mm <= longestPiece ? undefined : units === "inch" ? "mm" : "in";
+  if (units === "inch" && sold && number <= k.longestFeet.value) return "ft";
+  if (units === "metric" && number <= k.longestMetres.value) return "m";
+  return mm <= k.longestPiece.value ? undefined : units === "inch" ? "mm" : "in";
 }

@@ -1,3 +1,4 @@
+import { itemConstants as k } from "../data/itemConstants";
 import { InputError } from "../errors";
 import { materialIndex } from "../material/materialIndex";
 import { findMaterial } from "../material/findMaterial";
@@ -19,8 +20,6 @@ import { takeMaterial, type LineMaterial } from "./takeMaterial";
 import { takeQuantity } from "./takeQuantity";
 import { takeReferences } from "./takeReferences";
 import { takeSize, type LineSize } from "./takeSize";
-
-const longest = 200; // characters
 
 // Made once: most lines lack one of them, and an error takes its time.
 const noQuantity = itemRefusal("the line gives no quantity");
@@ -85,9 +84,9 @@ function item(
 }
 
 function refuseLine(description: string): void {
-  if (description.length > longest)
+  if (description.length > k.longestLine.value)
     throw new InputError("invalid", "item", "a description has at most {longest} characters", {
-      longest: String(longest),
+      longest: String(k.longestLine.value),
     });
   const plain = normaliseSize(description);
   if (plain === "") throw new InputError("invalid", "item", 'no description given; for example "4140 round 3 x 12 ft"');

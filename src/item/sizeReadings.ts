@@ -1,3 +1,4 @@
+import { itemConstants as k } from "../data/itemConstants";
 import { unitWords } from "../data/sectionWords";
 import { InputError } from "../errors";
 import type { Units } from "../quantities";
@@ -5,9 +6,6 @@ import { readSection } from "../section/readSection";
 import type { Section } from "../section/section";
 import { attemptField } from "./attemptField";
 import type { Atom } from "./item";
-
-/** More numbers that stand apart are no line of an order list; each costs a reading. */
-const mostGroups = 5;
 
 /** One way to read what is left of a line: the size, and the number that is then no part of it. */
 export interface SizeReading {
@@ -42,7 +40,7 @@ export function sizeReadings(
   const whole = read([], false);
   if (!(whole instanceof InputError)) return [whole];
   const groups = groupsOf(atoms, indices);
-  if (groups.length === 0 || groups.length > mostGroups) return whole;
+  if (groups.length === 0 || groups.length > k.mostNumberGroups.value) return whole;
   const tail = lastBehindX(atoms, indices);
   const stripped = tail === undefined ? [] : [read(tail, true)];
   const apart = groups.length === 1 ? [] : groups.map((group) => read(group, false));
@@ -57,7 +55,7 @@ const isReading = (reading: SizeReading | InputError): reading is SizeReading =>
 
 /** A number that would make a bar of half a square metre or more is no size where another can be. */
 function likely(readings: readonly SizeReading[]): readonly SizeReading[] {
-  const small = readings.filter(({ section }) => section.pieceArea < 0.5e6);
+  const small = readings.filter(({ section }) => section.pieceArea < k.largestBarArea.value);
   return small.length === 0 ? readings : small;
 }
 

@@ -1,3 +1,4 @@
+import { itemConstants as k } from "../data/itemConstants";
 import { conditionWords, familyWords, gradeMarks } from "../data/itemWords";
 import { shapeWords } from "../data/sectionWords";
 import { InputError } from "../errors";
@@ -137,7 +138,8 @@ function gradeOf(line: Line, spans: readonly GradeSpan[], tail: readonly string[
   });
   const [first] = texts;
   if (first === undefined) return noMaterial(families);
-  const named = texts.length > 1 ? find(texts.slice(0, 4).join("/")) : ofFamily(first, families, find);
+  const named =
+    texts.length > 1 ? find(texts.slice(0, k.mostGradesJoined.value).join("/")) : ofFamily(first, families, find);
   const grade = tail.length === 0 || named instanceof InputError ? named : find(withTail(first, tail));
   if (texts.length > 1 && named instanceof InputError && !named.problem.includes("meanings"))
     return itemRefusal("more than one material: {names}", { names: texts.join(" or ") });

@@ -1,3 +1,4 @@
+import { shopConstants as k } from "../data/shopConstants";
 import { InputError } from "../errors";
 import { quantities, type Quantity } from "../quantities";
 import { compactDesignation } from "./compactDesignation";
@@ -16,13 +17,14 @@ export interface OwnMaterial {
 }
 
 const parameter = "own material";
-const longestName = 60;
 
 function checkName(name: string): string {
   const trimmed = name.trim();
   if (compactDesignation(trimmed) === "") throw new InputError("invalid", parameter, "{parameter} has no name");
-  if (trimmed.length > longestName)
-    throw new InputError("invalid", parameter, "the name is longer than {most} characters", { most: `${longestName}` });
+  if (trimmed.length > k.longestName.value)
+    throw new InputError("invalid", parameter, "the name is longer than {most} characters", {
+      most: String(k.longestName.value),
+    });
   return trimmed;
 }
 
@@ -50,8 +52,8 @@ function checkRange(
  */
 export function ownMaterial({ name, like, rateFactor, density, price }: OwnMaterial): Material {
   const own = checkName(name);
-  checkRange(rateFactor, own, "rate factor", "ratio", 0.05, 20);
-  checkRange(density, own, "density", "density", 1e-6, 23e-6);
+  checkRange(rateFactor, own, "rate factor", "ratio", k.rateFactorFrom.value, k.rateFactorTo.value);
+  checkRange(density, own, "density", "density", k.densityFrom.value, k.densityTo.value);
   checkRange(price, own, "price", "pricePerMass", 1e-6, quantities.pricePerMass.most);
   return {
     ...like,

@@ -1,10 +1,7 @@
+import { shopConstants as k } from "../data/shopConstants";
 import type { Shop } from "./shop";
 
-/**
- * What holds for a saw of which nothing is said: no limit, no price, no life. Times, charges and margin are 0.
- * Drive efficiency 0.75 and band tension 250 MPa: common practice, no source. Guide gap 75 mm: common practice, no
- * source. Break-in at half the feed: common practice, no source.
- */
+/** What holds for a saw of which nothing is said: no limit, no price, no life. Times, charges and margin are 0. */
 export const defaultShop: Shop = {
   hourlyCost: undefined,
   setupMinutes: 0,
@@ -15,7 +12,7 @@ export const defaultShop: Shop = {
   minimumCharge: 0,
   margin: 0,
   motorPower: undefined,
-  driveEfficiency: 0.75,
+  driveEfficiency: k.driveEfficiency.value,
   idlePower: undefined,
   minimumBandSpeed: undefined,
   maximumBandSpeed: undefined,
@@ -24,10 +21,10 @@ export const defaultShop: Shop = {
   feedMode: "constant rate",
   maximumWidth: undefined,
   maximumHeight: undefined,
-  guideGap: 75,
+  guideGap: k.guideGap.value,
   bandWidth: undefined,
   bandThickness: undefined,
-  bandTension: 250,
+  bandTension: k.bandTension.value,
   kerf: undefined,
   pitchesStocked: undefined,
   coolant: undefined,
@@ -35,7 +32,7 @@ export const defaultShop: Shop = {
   rateFactor: 1,
   rateFactors: [],
   breakInArea: 0,
-  breakInFeedShare: 0.5,
+  breakInFeedShare: k.breakInFeedShare.value,
   prices: { "bi-metal": undefined, carbide: undefined },
   lives: { "bi-metal": undefined, carbide: undefined },
   specialLives: { "bi-metal": [], carbide: [] },

@@ -1,3 +1,5 @@
+import { minutesPerHour } from "../quantities";
+
 /**
  * Pieces that a saw gives in a time: floor(60·hours·availability / minutes)·pieces per cut; a cut begun is not counted.
  * @param input minutes per cut with handling [min]; hours [h]; availability [-]; piecesPerCut [-]
@@ -15,7 +17,7 @@ export function throughput({
   readonly availability: number;
   readonly piecesPerCut: number;
 }): number {
-  const cuts = (60 * hours * availability) / minutes;
-  // 90 % of 3 h at 2.7 min are 60 cuts, not 59: a billionth covers the rounding of the computer's numbers.
+  const cuts = (minutesPerHour * hours * availability) / minutes;
+  // 90 % of 3 h at 2.7 min are minutesPerHour cuts, not 59: a billionth covers the rounding of the computer's numbers.
   return Math.floor(cuts * (1 + 1e-9)) * piecesPerCut;
 }

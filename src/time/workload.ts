@@ -1,4 +1,5 @@
 import { InputError } from "../errors";
+import { minutesPerHour } from "../quantities";
 
 interface WorkloadInput {
   /** Minutes of one job [min], one for each line. */
@@ -42,7 +43,7 @@ export function workload(input: WorkloadInput): {
 } {
   const { hours, saws } = input;
   const { work, mean, variation } = jobMix(input);
-  const hoursNeeded = work / 60;
+  const hoursNeeded = work / minutesPerHour;
   const share = hoursNeeded / (hours * saws);
   const hoursShort = Math.max(0, hoursNeeded - hours * saws);
   return {

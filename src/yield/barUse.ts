@@ -1,3 +1,5 @@
+import { yieldConstants as k } from "../data/yieldConstants";
+
 /** How a bar is to be cut, all lengths in mm. */
 export interface BarCut {
   readonly stock: number;
@@ -16,9 +18,6 @@ export interface BarUse {
   readonly remnant: number;
 }
 
-/** Half a nanometre [mm]: above the rounding of any length up to a kilometre, below the least step of an inch or metric size. */
-export const lengthSlack = 0.5e-6;
-
 /**
  * What becomes of one bar when j pieces are cut from it: kerf = min(j·kerf, left), remnant = stock − trim − j·piece −
  * kerf, which holds the grip. A last piece that is the bar's own end needs no cut.
@@ -29,7 +28,7 @@ export const lengthSlack = 0.5e-6;
 export function barUse({ stock, piece, kerf, trim }: BarCut, pieces: number): BarUse {
   const left = Math.max(0, stock - trim - pieces * piece);
   const used = Math.min(pieces * kerf, left);
-  const isEnd = left - (pieces - 1) * kerf <= lengthSlack;
+  const isEnd = left - (pieces - 1) * kerf <= k.lengthSlack.value;
   const rest = left - used;
-  return { cuts: isEnd ? pieces - 1 : pieces, kerf: used, remnant: rest <= lengthSlack ? 0 : rest };
+  return { cuts: isEnd ? pieces - 1 : pieces, kerf: used, remnant: rest <= k.lengthSlack.value ? 0 : rest };
 }

@@ -1,4 +1,5 @@
-import { barUse, lengthSlack, type BarCut } from "./barUse";
+import { yieldConstants as k } from "../data/yieldConstants";
+import { barUse, type BarCut } from "./barUse";
 import { piecesPerBar } from "./piecesPerBar";
 
 interface LoadsInput {
@@ -53,7 +54,7 @@ export function cutLoads({ bar, quantity, perCut, usefulRemnant }: LoadsInput): 
     shares.reduce((s, [count, use]) => s + (count === 0 ? 0 : count * of(use)), 0);
   const bars = fullBars + lastBars;
   const lost = (remnant: number): number =>
-    usefulRemnant !== undefined && remnant >= usefulRemnant - lengthSlack ? 0 : remnant;
+    usefulRemnant !== undefined && remnant >= usefulRemnant - k.lengthSlack.value ? 0 : remnant;
   return {
     loads,
     bars,

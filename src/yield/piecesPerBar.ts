@@ -1,5 +1,6 @@
+import { yieldConstants as k } from "../data/yieldConstants";
 import { InputError } from "../errors";
-import { lengthSlack, type BarCut } from "./barUse";
+import type { BarCut } from "./barUse";
 
 /**
  * Pieces that one bar gives. With a grip every piece is cut off, n = floor((stock − trim − grip) / (piece + kerf));
@@ -12,7 +13,7 @@ import { lengthSlack, type BarCut } from "./barUse";
  */
 export function piecesPerBar({ stock, piece, kerf, trim, grip }: BarCut): number {
   const room = grip > 0 ? stock - trim - grip : stock - trim + kerf;
-  const pieces = Math.floor((room + lengthSlack) / (piece + kerf));
+  const pieces = Math.floor((room + k.lengthSlack.value) / (piece + kerf));
   if (pieces >= 1) return pieces;
   const facts = {
     piece: { number: piece, quantity: "length" as const },

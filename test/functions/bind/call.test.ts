@@ -293,7 +293,7 @@ describe("the shop block", () => {
           ["Availability", 1.2],
         ]),
       ),
-    ).toBe("settings: Availability must be at most 1");
+    ).toBe("settings: Availability must be at most 1; it is 1.2");
     expect(
       text0(
         run(fed, 1, [
@@ -301,7 +301,7 @@ describe("the shop block", () => {
           ["Kerf", "thin"],
         ]),
       ),
-    ).toBe("settings: Kerf must be a number");
+    ).toBe("settings: Kerf is text, not a number");
     expect(
       text0(
         run(fed, 1, [
@@ -355,7 +355,7 @@ describe("a number of the other unit system in the shop block", () => {
             [label, metric],
           ]),
         ),
-      ).toMatch(new RegExp(`^settings: ${label} must be at most [\\d.]+ (in|ksi|lb/in³)$`));
+      ).toMatch(new RegExp(`^settings: ${label} must be at most [\\d.]+ (in|ksi|lb/in³); it is `));
       expect(
         text0(
           run(fed, 1, [
@@ -363,7 +363,7 @@ describe("a number of the other unit system in the shop block", () => {
             [label, inch],
           ]),
         ),
-      ).toMatch(new RegExp(`^settings: ${label} must be at least [\\d.]+ (mm|MPa|kg/m³)$`));
+      ).toMatch(new RegExp(`^settings: ${label} must be at least [\\d.]+ (mm|MPa|kg/m³); it is `));
     },
   );
 
@@ -435,7 +435,7 @@ describe("own materials of the shop block", () => {
       text0(call(mass, [[["x"]], [["density"]], [["Units", "metric", null, null, null, null], row], null], new Memo()));
     expect(wrong(["Own material", "X", "no such steel", null, null, null])).toMatch(/no such steel|not/);
     expect(wrong(["Own material", "X", "304", "fast", null, null])).toMatch(
-      /Own material X: rate factor must be a number/,
+      /Own material X: rate factor is text, not a number/,
     );
     expect(wrong(["Own material", null, "304", null, null, null])).toMatch(/needs a name/);
     expect(wrong(["Own material", "X", "304", 99, null, null])).toMatch(/from 0\.05 to 20/);

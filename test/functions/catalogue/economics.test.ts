@@ -1,17 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../functions/bind/call";
-import { money } from "../../../functions/catalogue/money";
-import { time } from "../../../functions/catalogue/time";
-import { yields } from "../../../functions/catalogue/yield";
+import { catalogue } from "../../../functions/catalogue";
 import { CellError, type Cell, type Range } from "../../../functions/kinds/cell";
-import { type Entry } from "../../../functions/bind/entry";
 import { slots } from "../../../functions/bind/slots";
 import { Memo } from "../../../functions/bind/memo";
 
-const entries: readonly Entry[] = [...money, ...time, ...yields];
 /** Calls a function by its arguments' names. */
 function run(name: string, given: Readonly<Record<string, Cell | Range>>): Cell[][] {
-  const e = entries.find((each) => each.name === name)!;
+  const e = catalogue.find((each) => each.name === name)!;
   const places = slots(e).map((s) => s.name);
   for (const key of Object.keys(given)) if (!places.includes(key)) throw new Error(`${name} has no ${key}`);
   return call(
@@ -71,7 +67,7 @@ const metricBlock: Range = [
 
 describe("a counted description in QUOTE", () => {
   it("12 pcs of a size are twelve cuts, not a stack of twelve cut at once", () => {
-    const entry = money.find((e) => e.name === "QUOTE")!;
+    const entry = catalogue.find((e) => e.name === "QUOTE")!;
     const block: Range = [
       ["Units", "inch"],
       ["Hourly cost", 72],

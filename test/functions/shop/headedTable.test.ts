@@ -135,13 +135,17 @@ describe("an offer", () => {
     ],
     ["no life", one(usual, [120, null, 40]), "offers: row 2 gives no life"],
     ["a rate of 0", one(usual, [120, 30000, 0]), "offers: row 2 gives no rate"],
-    ["text", one(usual, ["cheap", 30000, 40]), "offers: price in row 2 is not a number"],
-    ["a negative life", one(usual, [120, -30000, 40]), "offers: life in row 2 must be more than 0"],
-    ["a price out of range", one(usual, [1e13, 30000, 40]), "offers: price in row 2 must be at most 1000000000000"],
+    ["text", one(usual, ["cheap", 30000, 40]), "offers: price in row 2 is text, not a number"],
+    ["a negative life", one(usual, [120, -30000, 40]), "offers: life in row 2 must be more than 0; it is -30000"],
+    [
+      "a price out of range",
+      one(usual, [1e13, 30000, 40]),
+      "offers: price in row 2 must be at most 1000000000000; it is 10000000000000",
+    ],
     [
       "a rebate in per cent",
       one([...usual, "rebate"], [120, 30000, 40, 10]),
-      "offers: rebate in row 2 must be a share under 1, such as 0.1 or 10 %",
+      "offers: rebate in row 2 must be at most 0.99; it is 10",
     ],
     [
       "a rebate of nothing",

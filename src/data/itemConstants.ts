@@ -1,0 +1,15 @@
+import { constant, type Constant } from "./constant";
+
+/** Limits of what an order line is taken to mean; beyond them the line is refused with its readings. */
+// prettier-ignore
+export const itemConstants = {
+  longestLine: constant(200, "characters", "judgement", "a description cell"),
+  longestFeet: constant(65, "ft", "common practice", "bars are sold up to 60 ft"),
+  longestMetres: constant(12, "m", "common practice", "bars are sold up to 12 m"),
+  longestPiece: constant(20_000, "mm", "judgement", "a longer bare number is no length of a piece"),
+  mostNumberGroups: constant(5, "-", "judgement", "more numbers that stand apart are no line of an order list; each costs a reading"),
+  largestBarArea: constant(0.5e6, "mm²", "judgement", "a number that would make a larger bar is no size where another can be"),
+  longestDesignation: constant(6, "words", "judgement", "words of the longest designation"),
+  shortestPlainName: constant(3, "characters", "judgement", "shorter words are no name of a material"),
+  mostGradesJoined: constant(4, "-", "judgement", "grades of one line that may be names of one material"),
+} as const satisfies Record<string, Constant>;
