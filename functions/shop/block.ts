@@ -127,7 +127,7 @@ const ownCells = (units: Units) => {
   const cell = <T>(kind: Kind<T>, name: string) => cellSchema(kind, readingIn(units), name);
   return z.tuple([
     cell(text, "name"),
-    cell(material, "the known grade that it is like"),
+    cell(material, ""),
     z.nullable(cell(number("ratio"), "rate factor")),
     z.nullable(cell(number("density"), "density")),
     z.nullable(cell(number("pricePerMass"), "price")),

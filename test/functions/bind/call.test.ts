@@ -309,7 +309,7 @@ describe("the shop block", () => {
           ["Feed mode", "fast"],
         ]),
       ),
-    ).toBe("settings: Feed mode must be constant rate or constant feed");
+    ).toBe('settings: Feed mode must be "constant rate" or "constant feed"; it is "fast"');
     expect(
       text0(
         run(fed, 1, [
@@ -399,7 +399,7 @@ describe("a number of the other unit system in the shop block", () => {
           ["Own material", "Pump bar", "not a grade", null, null, null],
         ]),
       ),
-    ).toMatch(/^settings: Own material: not a grade is not in the material table/);
+    ).toMatch(/^settings: Own material Pump bar: not a grade is not in the material table/);
   });
 });
 
