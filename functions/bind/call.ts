@@ -1,41 +1,25 @@
 import { InputError } from "../../src/errors";
 import type { Units } from "../../src/quantities";
-import { defaultShop } from "../../src/shop/defaultShop";
-import type { Shop } from "../../src/shop/shop";
 import { choice, text } from "../kinds";
 import { CellError, isBlank, type Cell, type Range } from "../kinds/cell";
-import { type Entry, type Param } from "./entry";
+import { each, listWithHoles, optional, type Entry, type Param, type Takes } from "./entry";
 import { slots, type Slot } from "./slots";
-import { itemReader, keptRows, readList, type Reader } from "./items";
 import { dropBlankRows, isBlankRow, lay, sizeOf, type Laid } from "./layout";
 import type { Memo } from "./memo";
-import { attempt, errorIn, isRefusal, refusalCell, type Read } from "../kinds/refusal";
+import { attempt, errorIn, isRefusal, refusalCell } from "../kinds/refusal";
 import { cardCells, printers, tableCells, type Printer } from "./results";
-import { pickSaw, readShopBlock, type ShopBlock } from "../shop/block";
-import { readShow, type Shown } from "./show";
+import { readShopBlock, type ShopBlock } from "../shop/block";
+import { itemRunner, type Call } from "./run";
+import { readShow } from "./show";
 
 export const mostCells = 100_000;
-
-/** What holds for the whole call, before the first item is read. */
-interface Call {
-  readonly entry: Entry;
-  readonly units: Units;
-  readonly shown: Shown;
-  readonly block: ShopBlock | undefined;
-  readonly memo: Memo;
-}
 
 type Given = ReadonlyMap<string, Range | null>;
 
 const unitsKind = choice("inch", "metric");
-const sawParam: Param<unknown> = {
-  kind: text,
-  varies: true,
-  list: false,
-  help: "",
-  missing: { is: undefined },
-  block: undefined,
-};
+/** A saw for each item, or for each row of the lists. */
+const sawParam = (saw: Takes["saw"]): Param<unknown> =>
+  (saw === "list" ? optional(listWithHoles(text, "")) : optional(each(text, ""))) as Param<unknown>;
 
 const withoutError = (range: Range | null, name: string): Range | null => {
   const error = range?.flat().find((c): c is CellError => c instanceof CellError);
@@ -66,69 +50,6 @@ function prepare(entry: Entry, given: Given, memo: Memo): Call {
   const block = readSettings(entry, range("settings"));
   const ofBlock = entry.takes.units === true ? block?.units : undefined;
   return { entry, units: named ?? ofBlock ?? "inch", shown: readShow(entry, range("show")), block, memo };
-}
-
-/** The saw of an item; undefined where the function reads no shop block or none is given. */
-function shopReader(
-  { entry, block, units, memo }: Call,
-  saw: Laid | undefined,
-): (row: number, column: number) => Shop | undefined {
-  if (entry.takes.settings === undefined) return () => undefined;
-  const read = saw === undefined ? undefined : itemReader(saw);
-  return (row, column) => {
-    const name = read?.(row, column, { units, memo, shop: undefined }) as string | undefined;
-    if (block !== undefined) return pickSaw(block, name);
-    if (name !== undefined)
-      throw new InputError(
-        "invalid",
-        "saw",
-        "{parameter} is given without settings: it names a column of the shop block",
-      );
-    return undefined;
-  };
-}
-
-/** One argument ready for the loop: what does not vary has been read, or refused, before it. */
-interface Ready {
-  readonly name: string;
-  readonly fixed: Read | undefined;
-  readonly read: Reader;
-}
-
-const isFixed = (a: Laid): boolean => a.rows === 1 && a.columns === 1;
-
-/** Makes the runner of items: it gives what the core function gives, or throws the refusal. */
-function itemRunner(
-  call: Call,
-  laid: readonly Laid[],
-  saw: Laid | undefined,
-): (row: number, column: number) => unknown {
-  const { entry, units, memo } = call;
-  const kept = keptRows(laid.filter((a) => a.param.list));
-  const shopAt = shopReader(call, saw);
-  const oneShop = saw === undefined || isFixed(saw) ? attempt(() => shopAt(0, 0)) : undefined;
-  const reading = { units, memo, shop: oneShop !== undefined && "value" in oneShop ? oneShop.value : undefined };
-  const ready = laid.map((a): Ready => {
-    const read: Reader = a.param.list ? (_, __, r) => readList(a, kept, r) : itemReader(a);
-    return {
-      name: a.name,
-      fixed: isFixed(a) && oneShop !== undefined && "value" in oneShop ? attempt(() => read(0, 0, reading)) : undefined,
-      read,
-    };
-  });
-  const needsShop = entry.takes.settings !== undefined;
-  return (row, column) => {
-    if (oneShop !== undefined && "refusal" in oneShop) throw oneShop.refusal;
-    const own = oneShop === undefined ? { units, memo, shop: shopAt(row, column) } : reading;
-    const input: Record<string, unknown> = {};
-    for (const { name, fixed, read } of ready) {
-      if (fixed === undefined) input[name] = read(row, column, own);
-      else if ("value" in fixed) input[name] = fixed.value;
-      else throw fixed.refusal;
-    }
-    if (needsShop) input["shop"] = own.shop ?? defaultShop;
-    return entry.run(input as never);
-  };
 }
 
 /** An inner row that is blank in every range gives empty text. */
@@ -198,7 +119,7 @@ function run(call: Call, places: readonly Slot[], given: Given): Cell[][] {
   const params = places.flatMap((s) => (s.role === "param" ? [lay(s.name, s.param, given.get(s.name) ?? null)] : []));
   const sawCells = given.get("saw") ?? null;
   const all = dropBlankRows(
-    takes.saw === true && sawCells !== null ? [...params, lay("saw", sawParam, sawCells)] : params,
+    takes.saw !== undefined && sawCells !== null ? [...params, lay("saw", sawParam(takes.saw), sawCells)] : params,
   );
   const size = sizeOf(all, shown.card || shown.columns.length > 1);
   const cells = size.rows * size.columns * shown.columns.length;

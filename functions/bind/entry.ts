@@ -6,11 +6,18 @@ import type { Kind } from "../kinds/kind";
 
 type Missing<T> = "refuse" | { readonly is: T };
 
+/** How a list is read: lists of one group have a row for each other's, or one cell for all rows. */
+export interface ListOf {
+  readonly group: string;
+  /** A blank cell is a hole, given as undefined, where another list of the group has a value. */
+  readonly holes: boolean;
+}
+
 /** One argument. `varies`: may be a range, one item per result. `list`: the whole range is the one value. */
 export interface Param<T, Varies extends boolean = boolean> {
   readonly kind: Kind<T & {}>;
   readonly varies: Varies;
-  readonly list: boolean;
+  readonly list: ListOf | undefined;
   readonly help: string;
   readonly missing: Missing<T>;
   /** Label of the shop block that gives the value when the argument does not. */
@@ -20,7 +27,7 @@ export interface Param<T, Varies extends boolean = boolean> {
 const param = <T, V extends boolean>(kind: Kind<T & {}>, varies: V, help: string): Param<T & {}, V> => ({
   kind,
   varies,
-  list: false,
+  list: undefined,
   help,
   missing: "refuse",
   block: undefined,
@@ -30,15 +37,27 @@ const param = <T, V extends boolean>(kind: Kind<T & {}>, varies: V, help: string
 export const each = <T>(kind: Kind<T & {}>, help: string): Param<T & {}, true> => param(kind, true, help);
 /** An argument of one item for the whole call. */
 export const one = <T>(kind: Kind<T & {}>, help: string): Param<T & {}, false> => param(kind, false, help);
-/** A whole range read as one argument: lists of one call are equally long, rows blank in all of them are dropped. */
-export const list = <T>(kind: Kind<T & {}>, help: string): Param<readonly (T & {})[], false> => ({
-  kind: kind as unknown as Kind<readonly (T & {})[]>,
+const listParam = <T>(kind: Kind<T & {}>, help: string, list: ListOf): Param<T, false> => ({
+  kind: kind as unknown as Kind<T & {}>,
   varies: false,
-  list: true,
+  list,
   help,
   missing: "refuse",
   block: undefined,
 });
+/**
+ * A whole range read as one argument, in a column or a row. Lists of one group are equally long, or one cell that holds
+ * for all rows; rows blank in all of them are dropped.
+ */
+export const list = <T>(kind: Kind<T & {}>, help: string, group = ""): Param<readonly (T & {})[], false> =>
+  listParam(kind as unknown as Kind<readonly (T & {})[]>, help, { group, holes: false });
+/** A list of which a row may be blank: the core function then gets undefined there. */
+export const listWithHoles = <T>(
+  kind: Kind<T & {}>,
+  help: string,
+  group = "",
+): Param<readonly (T | undefined)[], false> =>
+  listParam(kind as unknown as Kind<readonly (T | undefined)[]>, help, { group, holes: true });
 /** May be left out; the core function then gets undefined. */
 export const optional = <T, V extends boolean>(p: Param<T & {}, V>): Param<T | undefined, V> => ({
   ...p,
@@ -89,7 +108,8 @@ export type Take = "optional" | "required";
 export interface Takes {
   readonly show?: Take;
   readonly settings?: Take;
-  readonly saw?: boolean;
+  /** "list": a name for each row of the lists; the core function then gets `shops`, one for each row. */
+  readonly saw?: true | "list";
   readonly units?: boolean;
 }
 
@@ -113,8 +133,15 @@ export interface Entry extends EntryText {
   readonly run: (input: never) => unknown;
 }
 
-/** A core function that reads the shop block takes it as `shop`: it is not a parameter, so the entry must take settings. */
-type NeedsSettings<I> = "shop" extends keyof I ? Takes & { readonly settings: Take } : Takes;
+/**
+ * A core function that reads the shop block takes it as `shop`, or as `shops`, one for each row of its lists: neither is a
+ * parameter, so the entry must take settings, and a list of saws.
+ */
+type NeedsSettings<I> = "shops" extends keyof I
+  ? Takes & { readonly settings: Take; readonly saw: "list" }
+  : "shop" extends keyof I
+    ? Takes & { readonly settings: Take; readonly saw?: true }
+    : Takes & { readonly saw?: true };
 type NeedsShow<R> = R extends { form: "row"; main: undefined }
   ? { readonly show: "required" }
   : R extends { form: "row" }
@@ -131,7 +158,7 @@ export const entry = <I extends object, const R extends Result>(
     readonly result: R;
     readonly takes: NoInfer<NeedsSettings<I> & NeedsShow<R>>;
     readonly params: NoInfer<{
-      readonly [K in Exclude<keyof I, "shop">]-?: Param<I[K], R["form"] extends "table" ? false : boolean>;
+      readonly [K in Exclude<keyof I, "shop" | "shops">]-?: Param<I[K], R["form"] extends "table" ? false : boolean>;
     }>;
   },
 ): Entry => e;

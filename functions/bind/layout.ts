@@ -14,7 +14,8 @@ export interface Laid {
 
 /** Counts the items of an argument. */
 export function lay(name: string, param: Param<unknown>, cells: Range | null): Laid {
-  if (cells === null || param.list) return { name, param, cells, rows: 1, columns: 1 };
+  if (cells === null || param.list !== undefined || param.kind.width === "row")
+    return { name, param, cells, rows: 1, columns: 1 };
   const { width } = param.kind;
   const [rows, wide] = [cells.length, cells[0]!.length];
   if (wide % width !== 0)

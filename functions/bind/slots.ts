@@ -27,7 +27,7 @@ export function slots(e: Entry): readonly Slot[] {
     ...(settings === "required" ? [bound("settings", true)] : []),
     ...all.filter((s) => s.param.missing !== "refuse"),
     ...(settings === "optional" ? [bound("settings", false)] : []),
-    ...(saw === true ? [bound("saw", false)] : []),
+    ...(saw !== undefined ? [bound("saw", false)] : []),
     ...(show === "optional" ? [bound("show", false)] : []),
     ...(units === true ? [bound("units", false)] : []),
   ];

@@ -17,7 +17,8 @@ export interface Reading {
 /** Reads the cells of one item, `width` neighbours in one row starting at `at`. Checks shape and range, converts once. */
 export interface Kind<T> {
   readonly name: string;
-  readonly width: number;
+  /** Neighbouring cells that an item takes; "row": all of a row of a list. */
+  readonly width: number | "row";
   /** 0 is a value of its own here, not a blank cell. */
   readonly zeroIsValue: boolean;
   /** What the docs and the argument's help say of unit and range. */

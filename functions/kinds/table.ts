@@ -2,10 +2,10 @@ import { InputError } from "../../src/errors";
 import type { Cell } from "./cell";
 import type { Kind } from "./kind";
 
-/** A row of a headed table as it stands, at most 64 cells wide; shop/headedTable.ts reads all rows together. */
+/** A row of a headed table as it stands; shop/headedTable.ts reads all rows together. */
 export const tableRow: Kind<readonly Cell[]> = {
   name: "table",
-  width: 64,
+  width: "row",
   zeroIsValue: false,
   says: () => "a table with labels across its first row or down its first column",
   read: (cells, _, __, parameter) => {

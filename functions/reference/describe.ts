@@ -55,7 +55,7 @@ export const signature = (e: Entry): string =>
     .join(", ")})`;
 
 const mayBeRange = (s: Slot): string => {
-  if (s.role === "param") return s.param.varies ? "yes" : s.param.list ? "a list" : "no";
+  if (s.role === "param") return s.param.varies ? "yes" : s.param.list !== undefined ? "a list" : "no";
   return { saw: "yes", settings: "the block", show: "a row of names", units: "no" }[s.role];
 };
 

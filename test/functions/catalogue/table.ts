@@ -132,7 +132,7 @@ export function driveTable({ call, CellError, slots, parseCall, Memo, catalogue 
             fail(e, s, units, `blank ${JSON.stringify(blank)} must mean not given`, got);
           if (valued && missing === "refuse" && isError(got)) fail(e, s, units, "0 is a value here", got);
         }
-        if (!varies && !list && s.role === "param")
+        if (!varies && list === undefined && s.role === "param")
           expectError([fill("round 7")[0]!, fill("round 7")[0]!], /one value|one row/, "a range must be refused");
         for (const value of goodValues(kind, base[at])) {
           tried += 1;
