@@ -10,6 +10,7 @@ const ts = (configFile) => ({
   loader: "ts-loader",
   options: { transpileOnly: true, onlyCompileBundledFiles: true, configFile: here(configFile), instance: configFile },
 });
+const packed = { test: /[\\/]src[\\/]data[\\/]sections\w+\.ts$/, loader: here("config/packRows.cjs") };
 const shared = (name) => ({
   name,
   mode: "production",
@@ -31,7 +32,13 @@ const functions = {
   target: ["web", "es2020"],
   entry: { functions: "./functions/main.ts" },
   output: { path: here("dist"), filename: "[name].js" },
-  module: { rules: [ts("functions/tsconfig.json")] },
+  module: {
+    rules: [
+      ts("functions/tsconfig.json"),
+      packed,
+      { test: /[\\/]functions[\\/](catalogue[\\/]\w+|shop[\\/]labels)\.ts$/, loader: here("config/dropDocs.cjs") },
+    ],
+  },
 };
 
 const fill = (parts) => (content) =>
@@ -62,7 +69,7 @@ const pane = {
       },
     },
   },
-  module: { rules: [ts("taskpane/tsconfig.json"), { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }] },
+  module: { rules: [ts("taskpane/tsconfig.json"), packed, { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }] },
   plugins: [
     new MiniCss({ filename: "[name].css" }),
     new Copy({

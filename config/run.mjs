@@ -1,9 +1,12 @@
 // The two commands, start and test, and the steps they share. Node built-ins only: it runs before anything is installed.
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { isBuilt, markBuilt } from "./built.mjs";
+import { serveDist } from "./serve.mjs";
+import { bin, lanes, step } from "./steps.mjs";
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "..");
 process.chdir(root);
@@ -13,18 +16,6 @@ if (major < 20) {
   console.error(`Kerfsheet needs Node 20 or newer; this is ${process.versions.node}.`);
   process.exit(1);
 }
-
-const bin = (name) => join(root, "node_modules", ...name.split("/"));
-
-/** Runs one step with this very Node; ends the command when it fails. */
-const step = (title, args, env = {}) => {
-  console.log(`\n> ${title}`);
-  const { status } = spawnSync(process.execPath, args, { stdio: "inherit", env: { ...process.env, ...env } });
-  if (status !== 0) {
-    console.error(`\nfailed: ${title}`);
-    process.exit(status ?? 1);
-  }
-};
 
 /** Installs what the lockfile names when it has changed since the last time, and never runs a package's own scripts. */
 const install = () => {
@@ -41,28 +32,31 @@ const install = () => {
 };
 
 const webpack = (...names) => [bin("webpack/bin/webpack.js"), ...names.flatMap((n) => ["--config-name", n])];
+const dist = webpack("functions", "pane", "tryit");
 const build = () => {
   mkdirSync("dist", { recursive: true });
-  step("build", webpack("functions", "pane", "tryit"));
+  step("build", dist);
   step("sizes", ["config/sizes.mjs"]);
+  markBuilt("dist");
+};
+const programs = () => {
+  if (!isBuilt("programs")) {
+    step("build programs", webpack("node"));
+    markBuilt("programs");
+  }
 };
 const generate = (...flags) => {
-  step("build generate", webpack("node"));
+  programs();
   step(`generate ${flags.join(" ")}`.trim(), ["build/generate.cjs", ...flags]);
 };
 
-const tasks = {
-  start(args) {
-    install();
-    build();
-    step("serve", ["config/serve.mjs", ...args]);
-  },
-  test() {
-    install();
-    step("types", [bin("typescript/bin/tsc"), "-b"]);
-    step("format", [bin("prettier/bin/prettier.cjs"), "--check", "--cache", "--log-level=warn", "."]);
-    step("lint", [bin("eslint/bin/eslint.js"), "--cache", "--cache-location", ".cache/eslint", "."]);
-    step("dependency rules", [
+const checks = [
+  ["types", [bin("typescript/bin/tsc"), "-b"]],
+  ["lint", [bin("eslint/bin/eslint.js"), "--cache", "--cache-location", ".cache/eslint", "."]],
+  ["format", [bin("prettier/bin/prettier.cjs"), "--check", "--cache", "--log-level=warn", "."]],
+  [
+    "dependency rules",
+    [
       bin("dependency-cruiser/bin/dependency-cruise.mjs"),
       "--config",
       ".dependency-cruiser.cjs",
@@ -70,9 +64,45 @@ const tasks = {
       "functions",
       "taskpane",
       "test",
+    ],
+  ],
+];
+
+/** Builds dist/ beside this process; the page is served meanwhile and loads itself when it is done. */
+const buildBehind = (state) => {
+  const child = spawn(process.execPath, dist, { stdio: ["ignore", "ignore", "inherit"] });
+  child.on("close", (status) => {
+    if (status !== 0) {
+      console.error("\nfailed: build");
+      process.exit(status ?? 1);
+    }
+    markBuilt("dist");
+    state.ready = true;
+    console.log("Ready.");
+  });
+};
+
+const tasks = {
+  async start(args) {
+    install();
+    mkdirSync("dist", { recursive: true });
+    const state = { ready: isBuilt("dist") };
+    await serveDist(args, state);
+    if (state.ready) return;
+    console.log("The grid is being built; a page opened now says so and loads itself when it is ready.");
+    buildBehind(state);
+  },
+  async test() {
+    install();
+    mkdirSync("dist", { recursive: true });
+    await lanes(checks, [
+      ["build", dist],
+      ["sizes", ["config/sizes.mjs"]],
+      ["stamp of dist", ["config/built.mjs", "dist"]],
+      ["build programs", webpack("node")],
+      ["stamp of the programs", ["config/built.mjs", "programs"]],
+      ["generate --check", ["build/generate.cjs", "--check"]],
     ]);
-    generate("--check");
-    build();
     step("tests", [bin("vitest/vitest.mjs"), "run"]);
   },
   build(args) {
@@ -104,17 +134,18 @@ const tasks = {
   },
   samples(args) {
     install();
-    step("build samples", webpack("node"));
+    programs();
     step(`samples ${args.join(" ")}`.trim(), ["build/samples.cjs", ...args]);
   },
   recalc(args) {
     install();
     // Quiet: what it prints is the result.
-    const { status } = spawnSync(process.execPath, webpack("node"), { stdio: ["ignore", "ignore", "inherit"] });
-    process.exitCode =
-      status === 0
-        ? spawnSync(process.execPath, ["build/recalc.cjs", ...args], { stdio: "inherit", env: process.env }).status
-        : status;
+    if (!isBuilt("programs")) {
+      const { status } = spawnSync(process.execPath, webpack("node"), { stdio: ["ignore", "ignore", "inherit"] });
+      if (status !== 0) process.exit(status ?? 1);
+      markBuilt("programs");
+    }
+    process.exitCode = spawnSync(process.execPath, ["build/recalc.cjs", ...args], { stdio: "inherit" }).status;
   },
 };
 
@@ -123,4 +154,4 @@ if (tasks[task] === undefined) {
   console.error(`unknown task ${task}; one of ${Object.keys(tasks).join(", ")}`);
   process.exit(1);
 }
-tasks[task](rest);
+await tasks[task](rest);

@@ -29,11 +29,24 @@ export const fileFor = (root, path) => {
   return file.startsWith(root + sep) && existsSync(file) && statSync(file).isFile() ? file : undefined;
 };
 
-const answer = (root) => (request, response) => {
+const building = `<!doctype html>
+<html lang="en"><head><meta charset="utf-8" /><meta http-equiv="refresh" content="2" /><title>Kerfsheet: building</title></head>
+<body><p role="status">Kerfsheet is being built; this takes about a minute the first time. The page loads itself when it is ready.</p></body></html>`;
+
+const answer = (root, state) => (request, response) => {
   const host = (request.headers.host ?? "").replace(/:\d+$/, "");
   if (host !== "127.0.0.1" && host !== "localhost") return response.writeHead(421).end("wrong host");
   if (request.method !== "GET" && request.method !== "HEAD") return response.writeHead(405).end();
   if (request.url === "/") return response.writeHead(302, { Location: "/tryit/" }).end();
+  if (!state.ready) {
+    const wait = {
+      "Content-Type": types[".html"],
+      "Retry-After": "2",
+      "Cache-Control": "no-store",
+      ...headers(request.url),
+    };
+    return response.writeHead(503, wait).end(request.method === "HEAD" ? undefined : building);
+  }
   const file = fileFor(root, request.url);
   if (file === undefined) return response.writeHead(404, { "Content-Type": "text/plain" }).end("not found");
   response.writeHead(200, {
@@ -44,21 +57,22 @@ const answer = (root) => (request, response) => {
   return request.method === "HEAD" ? response.end() : createReadStream(file).pipe(response);
 };
 
-/** Serves `root` on 127.0.0.1 at `port` or the next free one; with a certificate, over https. */
-export const serve = (root, port = 3000, tls = undefined) =>
+/** Serves `root` on 127.0.0.1 at `port` or the next free one; with a certificate, over https. Until `state.ready`, a page that waits. */
+export const serve = (root, port = 3000, tls = undefined, state = { ready: true }) =>
   new Promise((done, fail) => {
     const make = (at) => {
-      const server = tls === undefined ? createHttp(answer(root)) : createHttps(tls, answer(root));
+      const server = tls === undefined ? createHttp(answer(root, state)) : createHttps(tls, answer(root, state));
       server.once("error", (error) => (error.code === "EADDRINUSE" && at < port + 50 ? make(at + 1) : fail(error)));
       server.listen(at, "127.0.0.1", () => done({ server, port: server.address().port }));
     };
     make(port);
   });
 
-if (process.argv[1]?.endsWith("serve.mjs")) {
+/** Serves dist/ as the command line wants it, and prints the address. */
+export const serveDist = async (args, state) => {
   const option = (name) => {
-    const at = process.argv.indexOf(name);
-    return at < 0 ? undefined : process.argv[at + 1];
+    const at = args.indexOf(name);
+    return at < 0 ? undefined : args[at + 1];
   };
   const [cert, key] = [option("--cert"), option("--key")];
   if ((cert === undefined) !== (key === undefined)) {
@@ -66,8 +80,8 @@ if (process.argv[1]?.endsWith("serve.mjs")) {
     process.exit(1);
   }
   const tls = cert === undefined ? undefined : { cert: readFileSync(cert), key: readFileSync(key) };
-  const { port } = await serve(resolve(join(import.meta.dirname, "..", "dist")), Number(option("--port") ?? 3000), tls);
-  console.log(
-    `\nKerfsheet: http${tls === undefined ? "" : "s"}://127.0.0.1:${port}/  (Ctrl+C ends it; nothing leaves this machine)`,
-  );
-}
+  const root = resolve(join(import.meta.dirname, "..", "dist"));
+  const { port } = await serve(root, Number(option("--port") ?? 3000), tls, state);
+  const protocol = tls === undefined ? "http" : "https";
+  console.log(`\nKerfsheet: ${protocol}://127.0.0.1:${port}/  (Ctrl+C ends it; nothing leaves this machine)`);
+};

@@ -38,7 +38,7 @@ export const each = <T>(kind: Kind<T & {}>, help: string): Param<T & {}, true> =
 /** An argument of one item for the whole call. */
 export const one = <T>(kind: Kind<T & {}>, help: string): Param<T & {}, false> => param(kind, false, help);
 const listParam = <T>(kind: Kind<T & {}>, help: string, list: ListOf): Param<T, false> => ({
-  kind: kind as unknown as Kind<T & {}>,
+  kind: kind,
   varies: false,
   list,
   help,

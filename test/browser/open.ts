@@ -1,6 +1,7 @@
 import { existsSync } from "node:fs";
 import { resolve } from "node:path";
 import { chromium, type Browser, type Page } from "playwright-core";
+import { wantBuilt } from "../../config/built.mjs";
 import { serve } from "../../config/serve.mjs";
 
 const places = [
@@ -33,6 +34,7 @@ export interface Opened {
 
 /** Serves dist/ on this machine and starts the browser. */
 export async function openBrowser(): Promise<Opened> {
+  wantBuilt("dist");
   const { server, port } = await serve(resolve("dist"), 3100);
   const browser = await chromium.launch({ executablePath: browserPath!, args: quiet, headless: true });
   return {

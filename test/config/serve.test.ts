@@ -24,9 +24,9 @@ afterAll(() => {
   rmSync(base, { recursive: true, force: true });
 });
 
-const ask = (path: string, headers: Record<string, string> = {}) =>
+const ask = (path: string, headers: Record<string, string> = {}, port = first.port) =>
   new Promise<{ status: number; headers: IncomingMessage["headers"]; body: string }>((done, fail) => {
-    get({ host: "127.0.0.1", port: first.port, path, headers }, (r) => {
+    get({ host: "127.0.0.1", port, path, headers }, (r) => {
       let body = "";
       r.on("data", (part: Buffer) => (body += part.toString()));
       r.on("end", () => done({ status: r.statusCode ?? 0, headers: r.headers, body }));
@@ -63,5 +63,20 @@ describe("the server", () => {
 
   it("answers no other host name than this machine's", async () => {
     expect((await ask("/functions.json", { Host: "evil.example" })).status).toBe(421);
+  });
+
+  it("says that the page is being built, and gives it when it is", async () => {
+    const state = { ready: false };
+    const { server, port } = await serve(root, 3400, undefined, state);
+    try {
+      const waiting = await ask("/tryit/", {}, port);
+      expect([waiting.status, waiting.headers["retry-after"]]).toEqual([503, "2"]);
+      expect(waiting.body).toMatch(/http-equiv="refresh" content="2"/);
+      expect(waiting.body).toMatch(/is being built/);
+      state.ready = true;
+      expect((await ask("/tryit/", {}, port)).body).toBe("<p>page</p>");
+    } finally {
+      server.close();
+    }
   });
 });

@@ -1,5 +1,4 @@
 // @vitest-environment happy-dom
-import { existsSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { catalogue } from "../../functions/catalogue";
 import { CellError, type Cell, type Range } from "../../functions/kinds/cell";
@@ -8,6 +7,7 @@ import { type Entry } from "../../functions/bind/entry";
 import { slots } from "../../functions/bind/slots";
 import { parseCall } from "../../functions/bind/parseCall";
 import { Memo } from "../../functions/bind/memo";
+import { wantBuilt } from "../../config/built.mjs";
 import { boot, callAll, type Reply } from "./runtime";
 
 /** The built script, driven by the runtime of @microsoft/office-js that Excel loads. */
@@ -31,7 +31,7 @@ const asGot = (cell: Cell): unknown =>
       : cell;
 
 beforeAll(() => {
-  expect(existsSync(script), "build first: dist/functions.js is missing").toBe(true);
+  wantBuilt("dist");
   boot(script);
 });
 

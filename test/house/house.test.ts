@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { wantBuilt } from "../../config/built.mjs";
 import { catalogue } from "../../functions/catalogue";
 import { call } from "../../functions/bind/call";
 import { CellError } from "../../functions/kinds/cell";
@@ -152,6 +153,7 @@ describe("generate --check", () => {
         return (error as { status: number }).status;
       }
     };
+    wantBuilt("programs");
     expect(run(process.cwd())).toBe(0);
     const copy = mkdtempSync(join(tmpdir(), "kerfsheet-"));
     try {

@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { OfficeAddinManifest } from "office-addin-manifest";
 import { describe, expect, it } from "vitest";
+import { wantBuilt } from "../../config/built.mjs";
 import { rebase } from "../../config/rebase.mjs";
 import { manifestProblems } from "./problems";
 
@@ -26,6 +27,7 @@ describe("manifest.xml", () => {
   });
 
   it("has every element in order, every resource defined and used, every file in dist", async () => {
+    wantBuilt("dist");
     expect(await manifestProblems(xml, facts)).toEqual([]);
   });
 

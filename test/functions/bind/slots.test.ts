@@ -6,12 +6,14 @@ import { words } from "./fixture";
 
 const e = entry({
   ...words,
-  run: (_input: {
+  run: ({
+    kerf,
+  }: {
     readonly note: string | undefined;
     readonly sawHourValue: number;
     readonly kerf: number;
     readonly stock: number;
-  }) => 1,
+  }) => kerf,
   params: {
     note: optional(each(text, "a note")),
     sawHourValue: each(number("moneyPerHour", { zeroIsValue: true }), "worth of a saw hour"),

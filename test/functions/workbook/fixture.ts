@@ -1,3 +1,4 @@
+import { wantBuilt } from "../../../config/built.mjs";
 import { spawnSync, type SpawnSyncReturns } from "node:child_process";
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -57,6 +58,7 @@ export interface Run extends SpawnSyncReturns<string> {
 
 /** Runs the built program; `npm test` builds it before the tests. */
 export function recalc(...args: readonly string[]): Run {
+  wantBuilt("programs");
   const note = join(folder(), "memory");
   const hook = join(folder(), "hook.cjs");
   writeFileSync(

@@ -1,0 +1,40 @@
+// Whether what was built was made from the sources as they stand: a digest of them is kept beside it.
+import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+
+const stamp = (what) => `build/${what}.stamp`;
+const first = { dist: "dist/functions.js", programs: "build/recalc.cjs" };
+const sources = ["src", "functions", "taskpane", "docs/samples", "config", "webpack.config.cjs", "package-lock.json"];
+
+const digest = () => {
+  const hash = createHash("sha256");
+  const add = (file) => {
+    if (!existsSync(file)) return;
+    if (statSync(file).isDirectory()) for (const name of readdirSync(file).sort()) add(join(file, name));
+    else hash.update(file).update(readFileSync(file));
+  };
+  for (const source of sources) add(source);
+  return hash.digest("hex");
+};
+
+/** Keeps the digest of what dist/, or the programs in build/, were just made from. */
+export const markBuilt = (what) => {
+  mkdirSync("build", { recursive: true });
+  writeFileSync(stamp(what), digest());
+};
+
+export const isBuilt = (what) =>
+  existsSync(first[what]) && existsSync(stamp(what)) && readFileSync(stamp(what), "utf8") === digest();
+
+/** For tests that use what was built: says what to do where it is older than the sources. */
+export const wantBuilt = (what) => {
+  if (!isBuilt(what))
+    throw new Error(
+      what === "dist"
+        ? "dist/ is older than the sources: npm run build makes it anew, npm test does so itself"
+        : "the programs in build/ are older than the sources: npm run generate makes them anew, npm test does so itself",
+    );
+};
+
+if (process.argv[1]?.endsWith("built.mjs")) markBuilt(process.argv[2]);
