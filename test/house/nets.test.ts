@@ -104,6 +104,7 @@ describe("the linter", () => {
     ["no any", "export const f = (x: any): number => x.y;"],
   ];
   const elsewhere: readonly (readonly [rule: string, file: string, text: string])[] = [
+    ["no bare number in cost", "src/cost/zz.ts", "export const f = (x: number): number => x * 0.7;"],
     ["no host object outside host.ts", "functions/zz.ts", "export const e = CustomFunctions.Error;"],
     ["no Office outside office.ts", "taskpane/zz.ts", "export const o = Office.context;"],
     ["no innerHTML", "taskpane/zz.ts", 'export const f = (e: HTMLElement): void => { e.innerHTML = "x"; };'],
