@@ -1,4 +1,5 @@
 import { addressOf, type Area } from "../formula/cellAddress";
+import { isYounger } from "../formula/cellErrors";
 
 /** A workbook as its files hold it: what stands in each cell, nothing of its looks. */
 export interface Book {
@@ -17,12 +18,8 @@ export interface BookSheet {
 
 export type CellValue = string | number | boolean | null;
 
-export const isErrorCode = (value: CellValue): boolean =>
-  typeof value === "string" && /^#(?:N\/A|NUM!|VALUE!|DIV\/0!|REF!|NAME\?|NULL!|SPILL!|CALC!)$/.test(value);
-
-/** Errors that are younger than the file format are kept in it as #VALUE!, with a note of their own beside (from memory). */
-export const storedError = (value: CellValue): CellValue =>
-  value === "#SPILL!" || value === "#CALC!" ? "#VALUE!" : value;
+/** A value as a file keeps it: an error that is younger than the format as #VALUE!. */
+export const storedError = (value: CellValue): CellValue => (isYounger(value) ? "#VALUE!" : value);
 
 export interface BookCell {
   readonly row: number;

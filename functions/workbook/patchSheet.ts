@@ -1,5 +1,6 @@
-import { isErrorCode, storedError, type CellValue } from "./book";
+import { storedError, type CellValue } from "./book";
 import { addressOf, columnName, columnOf, type Area } from "../formula/cellAddress";
+import { isError } from "../formula/cellErrors";
 import { toFile } from "./formulaText";
 import { attributes, elements, escape, firstElement, type Element } from "./xml";
 
@@ -24,7 +25,7 @@ function kept(value: CellValue, calculated: boolean, prefix: string): readonly [
   if (value === null) return ["", ""];
   if (typeof value === "number") return ["", v(String(value))];
   if (typeof value === "boolean") return [' t="b"', v(value ? "1" : "0")];
-  if (calculated && isErrorCode(value)) return [' t="e"', v(String(storedError(value)))];
+  if (calculated && isError(value)) return [' t="e"', v(String(storedError(value)))];
   if (calculated) return [' t="str"', v(escape(value))];
   return [' t="inlineStr"', `<${prefix}is><${prefix}t${preserved(value)}>${escape(value)}</${prefix}t></${prefix}is>`];
 }

@@ -1,6 +1,7 @@
 import { writeXlsx, type Cell, type CellStyle, type Sheet, type WriteSheet } from "hucre";
-import { isErrorCode, storedError, type Book, type CellValue } from "./book";
+import { storedError, type Book, type CellValue } from "./book";
 import { addressOf, areaOf } from "../formula/cellAddress";
+import { isError } from "../formula/cellErrors";
 import { BookFault } from "./fault";
 import { finishBook } from "./finishBook";
 import type { Parts } from "./parts";
@@ -52,8 +53,7 @@ function merges(sheet: Sheet, rows: Places, columns: Places): NonNullable<WriteS
 /** A cell as a value with its looks; nothing where it has neither. */
 function cellOf(value: CellValue, style: CellStyle | undefined): Partial<Cell> | undefined {
   if (value === null && style === undefined) return undefined;
-  const type =
-    value === null ? "empty" : isErrorCode(value) ? "error" : (typeof value as "string" | "number" | "boolean");
+  const type = value === null ? "empty" : isError(value) ? "error" : (typeof value as "string" | "number" | "boolean");
   return { value, type, ...(style && { style: plainStyle(style) }) };
 }
 
