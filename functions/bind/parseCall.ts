@@ -1,3 +1,4 @@
+import { tokensOf } from "../formula/tokens";
 import type { Cell, Range } from "../kinds/cell";
 
 export interface ParsedCall {
@@ -5,18 +6,25 @@ export interface ParsedCall {
   readonly args: readonly (Range | null)[];
 }
 
-const token = /\s*("(?:[^"]|"")*"|[-+]?\d+(?:\.\d+)?(?:[eE][-+]?\d+)?|TRUE|FALSE|[{},;()]|[A-Z][A-Z.]*)/y;
-
-const tokens = (text: string): string[] => {
-  const found: string[] = [];
-  token.lastIndex = 0;
-  for (let match = token.exec(text); match !== null; match = token.exec(text)) found.push(match[1]!);
-  return found;
-};
+/** What a call of literals is made of: signs of the grammar, and literals, a number with its sign. */
+function piecesOf(formula: string): string[] {
+  const pieces: string[] = [];
+  let sign = "";
+  for (const { kind, text } of tokensOf(formula)) {
+    if (kind === "space" || text === "=") continue;
+    if (kind === "operator") sign = text;
+    else {
+      pieces.push(sign + text);
+      sign = "";
+    }
+  }
+  return pieces;
+}
 
 const literal = (t: string): Cell => {
   if (t.startsWith('"')) return t.slice(1, -1).replace(/""/g, '"');
-  return t === "TRUE" || t === "FALSE" ? t === "TRUE" : Number(t);
+  const upper = t.toUpperCase();
+  return upper === "TRUE" || upper === "FALSE" ? upper === "TRUE" : Number(t);
 };
 
 /** An array constant: columns by commas, rows by semicolons; an empty place is a blank cell, as a referenced cell would be. */
@@ -40,7 +48,7 @@ function arrayOf(ts: string[]): Range {
 
 /** Reads a call of literals, as the catalogue's examples are: text, numbers, array constants, arguments left out. */
 export function parseCall(formula: string): ParsedCall {
-  const ts = tokens(formula.replace(/^=/, ""));
+  const ts = piecesOf(formula);
   const name = ts.shift()!.replace(/^SAW\./, "");
   const args: (Range | null)[] = [];
   let current: Range | null = null;

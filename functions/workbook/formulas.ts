@@ -1,6 +1,7 @@
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import type { Book, BookCell, BookName, BookSheet } from "./book";
 import { addressOf } from "../formula/cellAddress";
+import { tokensOf, type Token } from "../formula/tokens";
 import { BookFault } from "./fault";
 import { tableData, withoutTables } from "./structured";
 
@@ -60,9 +61,19 @@ export const namesOf = ({ names, tables }: Book): readonly BookName[] => [
   ...tables.map((t) => ({ name: t.name, refersTo: tableData(t), sheet: undefined })),
 ];
 
-const quoted = /"(?:[^"]|"")*"/g;
-const isForeign = (code: string): boolean => /\[[^\]]*\]/.test(code.replace(quoted, '""'));
-const words = /[\p{L}_\\][\p{L}\p{N}_.\\]*/gu;
+/** Cells of another workbook, or of a table that this one does not have. */
+const isForeign = (tokens: readonly Token[]): boolean =>
+  tokens.some(({ kind, text }) => kind === "table" || (kind === "sheet" && text.includes("[")));
+
+/** The names that LET or LAMBDA bind: each stands in the formula as an argument too. */
+const boundIn = (tokens: readonly Token[]): ReadonlySet<string> =>
+  new Set(
+    tokens
+      .filter(
+        ({ kind }, i) => kind === "name" && /^[(,]$/.test(tokens[i - 1]?.text ?? "") && tokens[i + 1]?.text === ",",
+      )
+      .map(({ text }) => text.toLowerCase()),
+  );
 
 /** Why the engine cannot calculate one formula; undefined when it can. */
 function why(
@@ -71,19 +82,18 @@ function why(
   names: ReadonlySet<string>,
   foreign: ReadonlySet<string>,
 ): string | undefined {
-  if (isForeign(engine)) return "refers to another workbook";
-  const plain = engine.replace(quoted, '""').replace(/'(?:[^']|'')*'/g, "");
-  const abroad = (plain.match(words) ?? []).find((word) => foreign.has(word.toLowerCase()));
-  if (abroad !== undefined) return `uses the name ${abroad}, which refers to another workbook`;
-  const called = [...plain.matchAll(/(?<![\p{L}\p{N}_.\\])([\p{L}_\\][\p{L}\p{N}_.\\]*)\s*\(/gu)].map((m) => m[1]!);
-  // A name bound by LET or LAMBDA stands in the formula as an argument too.
-  const unknown = called.find(
-    (name) =>
-      !known(name.toUpperCase()) &&
-      !names.has(name.toLowerCase()) &&
-      !new RegExp(`[(,]\\s*${name.replace(/[.\\]/g, "\\$&")}\\s*,`, "i").test(plain),
+  const tokens = tokensOf(engine).filter((t) => t.kind !== "space");
+  if (isForeign(tokens)) return "refers to another workbook";
+  const abroad = tokens.find(
+    ({ kind, text }) => (kind === "name" || kind === "function") && foreign.has(text.toLowerCase()),
   );
-  return unknown === undefined ? undefined : `calls ${unknown.toUpperCase()}, a function that is not known here`;
+  if (abroad !== undefined) return `uses the name ${abroad.text}, which refers to another workbook`;
+  const strange = tokens.filter(
+    ({ kind, text }) => kind === "function" && !known(text.toUpperCase()) && !names.has(text.toLowerCase()),
+  );
+  const bound = strange.length === 0 ? new Set<string>() : boundIn(tokens);
+  const unknown = strange.find(({ text }) => !bound.has(text.toLowerCase()));
+  return unknown === undefined ? undefined : `calls ${unknown.text.toUpperCase()}, a function that is not known here`;
 }
 
 /** The formulas that the engine cannot calculate, each with its cell and the reason. */
@@ -95,7 +105,7 @@ export function beyond(
   const names = new Set(book.names.map((n) => n.name.toLowerCase()));
   const foreign = new Set(
     namesOf(book)
-      .filter((n) => isForeign(n.refersTo))
+      .filter((n) => isForeign(tokensOf(n.refersTo)))
       .map((n) => n.name.toLowerCase()),
   );
   return new Map(

@@ -1,6 +1,7 @@
 import type { ICellData, ISheetDataValidationRule, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { filledCells, type Book, type BookCell, type BookSheet } from "./book";
-import { addressOf, columnOf } from "../formula/cellAddress";
+import { addressOf, areaOf } from "../formula/cellAddress";
+import { tokensOf } from "../formula/tokens";
 import { namesOf, type FormulaCell } from "./formulas";
 
 /** What a sheet looks like in the grid, beside its cells. */
@@ -21,22 +22,35 @@ export interface BookLooks {
 const room = { rows: 100, columns: 20 };
 const most = { rows: 1_048_576, columns: 16_384 };
 
+interface Size {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+const larger = (a: Size, b: Size): Size => ({
+  rows: Math.max(a.rows, b.rows),
+  columns: Math.max(a.columns, b.columns),
+});
+
+/** As far as the cells lie that formulas name. */
+function named(formulas: readonly string[]): Size {
+  let reach: Size = { rows: 0, columns: 0 };
+  for (const formula of formulas)
+    for (const { kind, text } of tokensOf(formula)) {
+      const area = kind === "reference" ? areaOf(text.replace("#", "")) : undefined;
+      if (area !== undefined)
+        reach = larger(reach, {
+          rows: Math.max(area.top, area.bottom) + 1,
+          columns: Math.max(area.left, area.right) + 1,
+        });
+    }
+  return reach;
+}
+
 /** The engine knows no cell outside a sheet's size: it must reach to the last cell that a formula names. */
-function reach(
-  cells: readonly BookCell[],
-  formulas: readonly string[],
-): { readonly rows: number; readonly columns: number } {
-  let [rows, columns] = [0, 0];
-  const see = (row: number, column: number): void => {
-    if (row < most.rows) rows = Math.max(rows, row + 1);
-    if (column < most.columns) columns = Math.max(columns, column + 1);
-  };
-  for (const { row, column } of cells) see(row, column);
-  for (const text of formulas)
-    for (const [, letters, row] of text
-      .replace(/"(?:[^"]|"")*"/g, "")
-      .matchAll(/(?<![A-Za-z0-9_.])\$?([A-Za-z]{1,3})\$?([1-9]\d{0,6})(?![A-Za-z0-9_.(])/g))
-      see(Number(row) - 1, columnOf(letters!));
+function sizeOf(cells: readonly BookCell[], reach: Size): Size {
+  let { rows, columns } = reach;
+  for (const { row, column } of cells) [rows, columns] = [Math.max(rows, row + 1), Math.max(columns, column + 1)];
   return { rows: Math.min(most.rows, rows + room.rows), columns: Math.min(most.columns, columns + room.columns) };
 }
 
@@ -70,28 +84,51 @@ function cellData(
   return data;
 }
 
-/**
- * A workbook as the grid takes it.
- * @param kept formulas that the engine cannot calculate: their cells keep their last value
- */
-export function gridBook({
-  book,
-  formulas,
-  kept,
-  looks,
-}: {
+type Ids = ReadonlyMap<string, string>;
+
+/** What the grid keeps beside the sheets: the names, and which cells take words of a list. */
+const resourcesOf = (book: Book, ids: Ids, looks: BookLooks | undefined): NonNullable<IWorkbookData["resources"]> => [
+  {
+    name: "SHEET_DEFINED_NAME_PLUGIN",
+    data: JSON.stringify(
+      Object.fromEntries(
+        namesOf(book).map(({ name, refersTo, sheet }, i) => [
+          `name${i}`,
+          {
+            id: `name${i}`,
+            name,
+            formulaOrRefString: refersTo,
+            localSheetId: sheet === undefined ? "AllDefaultWorkbook" : ids.get(sheet),
+          },
+        ]),
+      ),
+    ),
+  },
+  {
+    name: "SHEET_DATA_VALIDATION_PLUGIN",
+    data: JSON.stringify(
+      Object.fromEntries(book.sheets.map((s) => [ids.get(s.name)!, looks?.lists.get(s.name) ?? []])),
+    ),
+  },
+];
+
+interface Given {
   readonly book: Book;
   readonly formulas: readonly FormulaCell[];
+  /** Formulas that the engine cannot calculate: their cells keep their last value. */
   readonly kept: ReadonlySet<FormulaCell>;
   readonly looks?: BookLooks;
-}): Partial<IWorkbookData> {
-  const ids = new Map(book.sheets.map((s, i) => [s.name, `sheet${i}`]));
-  const texts = formulas.map((f) => f.engine).concat(namesOf(book).map((n) => n.refersTo));
+}
+
+/** A workbook as the grid takes it. */
+export function gridBook({ book, formulas, kept, looks }: Given): Partial<IWorkbookData> {
+  const ids: Ids = new Map(book.sheets.map((s, i) => [s.name, `sheet${i}`]));
+  const reach = named(formulas.map((f) => f.engine).concat(namesOf(book).map((n) => n.refersTo)));
   const sheets = book.sheets.map((sheet) => {
     const own = new Map(
       formulas.filter((f) => f.sheet === sheet).map((f) => [addressOf(f.cell.row, f.cell.column), f]),
     );
-    const { rows, columns } = reach(sheet.cells, texts);
+    const { rows, columns } = sizeOf(sheet.cells, reach);
     const look = looks?.sheets.get(sheet.name);
     return {
       ...look?.sheet,
@@ -103,29 +140,12 @@ export function gridBook({
       cellData: cellData(sheet, own, kept, look),
     };
   });
-  const names = namesOf(book).map((n, i) => [
-    `name${i}`,
-    {
-      id: `name${i}`,
-      name: n.name,
-      formulaOrRefString: n.refersTo,
-      localSheetId: n.sheet === undefined ? "AllDefaultWorkbook" : ids.get(n.sheet),
-    },
-  ]);
   return {
     id: "book",
     name: "book",
     styles: looks?.styles ?? {},
     sheetOrder: sheets.map((s) => s.id),
     sheets: Object.fromEntries(sheets.map((s) => [s.id, s])),
-    resources: [
-      { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(Object.fromEntries(names)) },
-      {
-        name: "SHEET_DATA_VALIDATION_PLUGIN",
-        data: JSON.stringify(
-          Object.fromEntries(book.sheets.map((s) => [ids.get(s.name)!, looks?.lists.get(s.name) ?? []])),
-        ),
-      },
-    ],
+    resources: resourcesOf(book, ids, looks),
   };
 }

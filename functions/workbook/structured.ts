@@ -1,5 +1,6 @@
 import type { BookTable } from "./book";
-import { columnName, columnOf, type Area } from "../formula/cellAddress";
+import { areaOf, columnName, type Area } from "../formula/cellAddress";
+import { tableWords, rewritten, type Token } from "../formula/tokens";
 import { BookFault } from "./fault";
 
 /** References by table and column, as Excel keeps them in files: Lines[[#This Row],[size]]; the engine knows only addresses. */
@@ -41,35 +42,21 @@ function rowsOf(table: BookTable, specs: readonly string[], row: number): readon
   return [Math.min(...wanted.map(([top]) => top)), Math.max(...wanted.map(([, bottom]) => bottom))];
 }
 
-/** What stands between the outer brackets, as row words and first and last column. */
-function partsOf(inside: string): { readonly specs: readonly string[]; readonly columns: readonly string[] } {
-  const short = /^@\s*(.*)$/s.exec(inside);
-  const body = short === null ? inside : short[1]!;
-  const bracketed = [...body.matchAll(/\[((?:'.|[^[\]'])*)\]/g)].map((m) => m[1]!);
-  const items = bracketed.length > 0 ? bracketed : body.trim() === "" ? [] : [body.trim()];
-  const specs = items.filter((i) => i.startsWith("#"));
-  return { specs: short === null ? specs : ["#this row", ...specs], columns: items.filter((i) => !i.startsWith("#")) };
+/** What stands in the brackets of a table reference, as row words and first and last column. */
+function partsOf(token: Token): { readonly specs: readonly string[]; readonly columns: readonly string[] } {
+  const { here, words } = tableWords(token);
+  const specs = words.filter((w) => w.startsWith("#"));
+  return { specs: here ? ["#this row", ...specs] : specs, columns: words.filter((w) => !w.startsWith("#")) };
 }
 
-function areaText(table: BookTable, inside: string, { sheet, row }: Where): string {
-  const { specs, columns } = partsOf(inside);
+function areaText(table: BookTable, token: Token, { sheet, row }: Where): string {
+  const { specs, columns } = partsOf(token);
   const at = columns.map((c) => table.columns.findIndex((known) => plainName(known) === plainName(c)));
-  if (at.includes(-1)) throw new BookFault(`names a column that table ${table.name} does not have: ${inside}`);
+  if (at.includes(-1)) throw new BookFault(`names a column that table ${table.name} does not have: ${token.text}`);
   const [top, bottom] = rowsOf(table, specs, row);
-  if (top < 0) throw new BookFault(`names a part that tables do not have: ${inside}`);
+  if (top < 0) throw new BookFault(`names a part that tables do not have: ${token.text}`);
   const [first = 0, last = at.length === 0 ? table.columns.length - 1 : first] = at;
   return `${table.sheet === sheet ? "" : `${quotedSheet(table.sheet)}!`}${absolute({ top, bottom, left: table.area.left + first, right: table.area.left + last })}`;
-}
-
-/** Where the bracket that opens at `from` closes. */
-function closing(text: string, from: number): number {
-  let depth = 0;
-  for (let i = from; i < text.length; i += 1) {
-    if (text[i] === "'") i += 1;
-    else if (text[i] === "[") depth += 1;
-    else if (text[i] === "]" && (depth -= 1) === 0) return i;
-  }
-  return -1;
 }
 
 /** Where a formula stands: its sheet, and its row from 0. */
@@ -81,19 +68,12 @@ export interface Where {
 /** Writes the table references of a formula as addresses. */
 export function withoutTables(formula: string, tables: readonly BookTable[], where: Where): string {
   if (!formula.includes("[")) return formula;
-  const start = /("(?:[^"]|"")*")|([\p{L}_\\][\p{L}\p{N}_.\\]*)\[/gu;
-  let [out, from] = ["", 0];
-  for (let match = start.exec(formula); match !== null; match = start.exec(formula)) {
-    if (match[2] === undefined) continue;
-    const table = tables.find((t) => t.name.toLowerCase() === match[2]!.toLowerCase());
-    const open = match.index + match[2].length;
-    const close = closing(formula, open);
-    if (table === undefined || close < 0) continue;
-    out += formula.slice(from, match.index) + areaText(table, formula.slice(open + 1, close), where);
-    from = close + 1;
-    start.lastIndex = from;
-  }
-  return out + formula.slice(from);
+  return rewritten(formula, (token, i, all) => {
+    if (token.kind !== "table" || all[i - 1]?.kind === "sheet") return token.text;
+    const name = token.text.slice(0, token.text.indexOf("[")).toLowerCase();
+    const table = tables.find((t) => t.name.toLowerCase() === name);
+    return table === undefined ? token.text : areaText(table, token, where);
+  });
 }
 
 const escaped = (column: string): string => column.replace(/['[\]#]/g, "'$&");
@@ -108,13 +88,9 @@ export function withTables(formula: string, table: BookTable, { row }: Where): s
     const part = at === row ? "#This Row" : table.headers && at === table.area.top ? "#Headers" : undefined;
     return name === undefined || part === undefined ? undefined : `${table.name}[[${part}],[${escaped(name)}]]`;
   };
-  const cell = /(?<![\w.!'$:])\$?([A-Z]{1,3})\$?([1-9]\d*)(?![\w.(:!])/g;
-  return formula
-    .split(/("(?:[^"]|"")*")/)
-    .map((part, i) =>
-      i % 2 === 1
-        ? part
-        : part.replace(cell, (all, letters: string, at: string) => named(columnOf(letters), Number(at) - 1) ?? all),
-    )
-    .join("");
+  return rewritten(formula, ({ kind, text }, i, all) => {
+    const cell = kind === "reference" ? areaOf(text) : undefined;
+    const isPart = all[i - 1]?.kind === "sheet" || all[i - 1]?.text === ":" || all[i + 1]?.text === ":";
+    return cell === undefined || text.includes(":") || isPart ? text : (named(cell.left, cell.top) ?? text);
+  });
 }

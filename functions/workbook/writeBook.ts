@@ -1,6 +1,7 @@
 import { writeXlsx, type CellStyle, type SheetChart, type WriteSheet } from "hucre";
 import { withCalculatedColumns } from "./calculatedColumns";
 import { addressOf, areaOf, columnName, inArea, type Area } from "../formula/cellAddress";
+import { tokensOf } from "../formula/tokens";
 import { finishBook } from "./finishBook";
 import { toFile } from "./formulaText";
 import {
@@ -65,7 +66,8 @@ function styleOf(sheet: SampleSheet, row: SampleRow, r: number, c: number): Cell
 }
 
 /** Excel marks every call of a function that may give several cells, and puts "@" before one that is not marked. */
-const callsOurs = /(?<![A-Za-z0-9_.])SAW\./;
+const callsOurs = (formula: string): boolean =>
+  tokensOf(formula).some(({ kind, text }) => kind === "function" && text.startsWith("SAW."));
 
 /** The headings of a table are read from its cells: written twice they would drift. */
 function columnNames(sheet: SampleSheet, area: string): string[] {
@@ -100,7 +102,7 @@ function cellsOf(sheet: SampleSheet): Cells {
       const style = styleOf(sheet, row, r, c);
       if (typeof value !== "string" || !value.startsWith("="))
         cells.set(`${r},${c}`, { value: value === "" ? null : value, style });
-      else if (!callsOurs.test(value)) cells.set(`${r},${c}`, { style, formula: stored(sheet, value, r, c) });
+      else if (!callsOurs(value)) cells.set(`${r},${c}`, { style, formula: stored(sheet, value, r, c) });
       else
         cells.set(`${r},${c}`, {
           style,

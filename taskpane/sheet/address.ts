@@ -1,4 +1,5 @@
 import { addressOf } from "../../functions/formula/cellAddress";
+import { sheetNamed, tokensOf } from "../../functions/formula/tokens";
 import type { Place } from "./sheet";
 
 /** "C5:D9", or "C5" for a single cell. */
@@ -20,11 +21,13 @@ export const absolute = (place: Place, rows: number, columns: number): string =>
 
 /** The sheet that a reference names, if any, and the rest of it: 'Bill''s list'!A1. */
 export function splitReference(reference: string): { readonly sheet: string | undefined; readonly rest: string } {
-  const [, inQuotes, plain, rest] = /^(?:(?:'((?:[^']|'')+)'|([^'!]+))!)?(.+)$/s.exec(reference)!;
-  return { sheet: inQuotes?.replace(/''/g, "'") ?? plain, rest: rest! };
+  const [first] = tokensOf(reference);
+  return first?.kind === "sheet"
+    ? { sheet: sheetNamed(first), rest: reference.slice(first.end) }
+    : { sheet: undefined, rest: reference };
 }
 
-export const isCells = (reference: string): boolean => /^\$?[A-Z]{1,3}\$?\d/i.test(reference);
+export const isCells = (reference: string): boolean => tokensOf(reference)[0]?.kind === "reference";
 
 /** The same reference with its sheet named; a defined name stays as it is. */
 export const onSheet = (reference: string, sheet: string): string =>

@@ -1,3 +1,5 @@
+import { tokensOf } from "../../functions/formula/tokens";
+
 /** A call of one of our functions as a formula holds it. */
 export interface Call {
   readonly name: string;
@@ -6,14 +8,13 @@ export interface Call {
   readonly whole: boolean;
 }
 
-/** As it is typed, and as a file and an Excel without the add-in write it. */
-const ours = /^(?:SAW\.|_xldudf_SAW[._])([A-Z]\w*)\($/i;
-
-/** Texts, sheet names, table columns, words with their bracket, single signs. */
-const pieces = /"(?:[^"]|"")*"|'(?:[^']|'')*'|\[[^\][]*\]|[\w.]+\(?|./gs;
+/** The name of one of our functions: as it is typed, and as a file and an Excel without the add-in write it. */
+const ours = /^(?:SAW\.|_xldudf_SAW[._])([A-Z]\w*)$/i;
 
 interface Open {
+  /** What stands before its first argument: the function's name, if any, and the parenthesis. */
   readonly head: string;
+  readonly name: string | undefined;
   readonly args: string[];
 }
 
@@ -25,23 +26,27 @@ const add = ({ args }: Open, text: string): void => {
 export function callsIn(formula: string): readonly Call[] {
   if (!/^=.*SAW[._]/is.test(formula)) return [];
   const calls: Call[] = [];
-  const open: Open[] = [{ head: "", args: [""] }];
-  const all = formula.match(pieces)!;
-  all.forEach((piece, i) => {
+  const open: Open[] = [{ head: "", name: undefined, args: [""] }];
+  let called = "";
+  const all = tokensOf(formula);
+  all.forEach(({ kind, text }, i) => {
     const top = open[open.length - 1]!;
-    if (/[({]$/.test(piece)) open.push({ head: piece, args: [""] });
-    else if (/^[)}]$/.test(piece) && open.length > 1) {
+    if (kind === "function" || (kind === "space" && called !== "")) called += text;
+    else if (kind === "open") {
+      open.push({ head: called + text, name: ours.exec(called.trim())?.[1], args: [""] });
+      called = "";
+    } else if (kind === "close" && open.length > 1) {
       open.pop();
-      const [under, name] = [open[open.length - 1]!, ours.exec(top.head)?.[1]];
-      if (name !== undefined)
+      const under = open[open.length - 1]!;
+      if (top.name !== undefined)
         calls.push({
-          name: name.toUpperCase(),
+          name: top.name.toUpperCase(),
           args: top.args.map((a) => a.trim()),
           whole: i === all.length - 1 && open.length === 1 && /^=[@+]?$/.test(under.args[0]!),
         });
-      add(under, top.head + top.args.join(",") + piece);
-    } else if (piece === ",") top.args.push("");
-    else add(top, piece);
+      add(under, top.head + top.args.join(",") + text);
+    } else if (text === ",") top.args.push("");
+    else add(top, text);
   });
   return calls;
 }

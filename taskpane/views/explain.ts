@@ -3,6 +3,8 @@ import { catalogue } from "../../functions/catalogue";
 import { CellError, type Cell, type Range } from "../../functions/kinds/cell";
 import { parseCall } from "../../functions/bind/parseCall";
 import { Memo } from "../../functions/bind/memo";
+import { areaOf } from "../../functions/formula/cellAddress";
+import { tokensOf } from "../../functions/formula/tokens";
 import { onSheet } from "../sheet/address";
 import { callsIn, type Call } from "../sheet/callsIn";
 import { isError } from "../../functions/formula/cellErrors";
@@ -30,10 +32,22 @@ const excelsOwn: ReadonlyMap<string, string> = new Map([
   ["#GETTING_DATA", "Excel still waits for the result. If it stays so, calculate everything again (Ctrl+Alt+F9)."],
 ]);
 
-const isLiteral = (text: string): boolean =>
-  /^(?:"(?:[^"]|"")*"|[-+]?[\d.]+(?:e[-+]?\d+)?|\{[^()]*\}|TRUE|FALSE)$/i.test(text);
-const isReference = (text: string): boolean =>
-  /^(?:(?:'(?:[^']|'')+'|[\w.]+)!)?(?:\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?|[A-Z_][\w.]{2,})$/i.test(text);
+/** A text, a number with its sign, TRUE or FALSE, or an array constant of these. */
+function isLiteral(text: string): boolean {
+  const tokens = tokensOf(text);
+  const first = tokens[0]!;
+  if (first.text === "{")
+    return tokens[tokens.length - 1]!.text === "}" && !tokens.some((t) => t.kind === "reference" || t.text === "(");
+  const [one = first, ...more] = first.text === "-" || first.text === "+" ? tokens.slice(1) : tokens;
+  return more.length === 0 && (one.kind === "number" || (one === first && ["text", "logical"].includes(one.kind)));
+}
+
+/** Cells or a name, with their sheet or without; not whole columns, and nothing of another workbook. */
+function isReference(text: string): boolean {
+  const tokens = tokensOf(text);
+  const [one, ...more] = tokens[0]?.kind === "sheet" && !tokens[0].text.includes("[") ? tokens.slice(1) : tokens;
+  return more.length === 0 && (one?.kind === "name" || (one?.kind === "reference" && areaOf(one.text) !== undefined));
+}
 
 const fromSheet = (rows: readonly (readonly Value[])[]): Range =>
   rows.map((row) => row.map((v): Cell => (v === "" ? null : isError(v) ? new CellError(v) : v)));
