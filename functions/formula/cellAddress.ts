@@ -15,6 +15,12 @@ export interface Area {
   readonly right: number;
 }
 
+/** "$B$2:$C$5", or "$B$2" for one cell. */
+export const absoluteOf = ({ top, left, bottom, right }: Area): string =>
+  [[left, top] as const, ...(left === right && top === bottom ? [] : [[right, bottom] as const])]
+    .map(([column, row]) => `$${columnName(column)}$${row + 1}`)
+    .join(":");
+
 /** "B2" or "$B$2:C5" as an area; undefined for anything else. */
 export function areaOf(reference: string): Area | undefined {
   const match = /^\$?([A-Za-z]{1,3})\$?(\d{1,7})(?::\$?([A-Za-z]{1,3})\$?(\d{1,7}))?$/.exec(reference.trim());

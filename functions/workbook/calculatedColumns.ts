@@ -4,7 +4,7 @@ import { openParts } from "./openParts";
 import { partText, relationsOf } from "./parts";
 import { packParts } from "./patchBook";
 import { readBook } from "./readBook";
-import { elements, escape } from "./xml";
+import { edited, elements, escape, placedXml, startTag } from "./xml";
 
 /** The one formula of each column of a table; undefined where its cells differ or hold none. */
 function columnFormulas(
@@ -31,23 +31,21 @@ export function withCalculatedColumns(bytes: Uint8Array): Uint8Array {
       .filter((r) => r.type.endsWith("/table"))
       .map(({ target }) => {
         const xml = partText(parts, target);
-        const table = book.tables.find((t) => new RegExp(`\\sdisplayName="${t.name}"`).test(xml))!;
+        const root = placedXml(xml, target);
+        const table = book.tables.find((t) => t.name === root.attributes["displayName"])!;
         const formulas = columnFormulas(table, (row, column) => texts.get(`${row},${column}`));
-        const columns = [...elements(xml, "tableColumn")];
-        return [
-          target,
-          columns.reduce(
-            (text, column, i) =>
-              formulas[i] === undefined
-                ? text
-                : text.replace(
-                    column.whole,
-                    () =>
-                      `<tableColumn${column.tag}><calculatedColumnFormula>${escape(toFile(formulas[i]!))}</calculatedColumnFormula></tableColumn>`,
-                  ),
-            xml,
-          ),
-        ] as const;
+        const edits = elements(root, "tableColumn").flatMap((column, i) =>
+          formulas[i] === undefined
+            ? []
+            : [
+                {
+                  start: column.start,
+                  end: column.end,
+                  text: `${startTag(xml, column)}><calculatedColumnFormula>${escape(toFile(formulas[i]))}</calculatedColumnFormula></tableColumn>`,
+                },
+              ],
+        );
+        return [target, edited(xml, edits)] as const;
       });
   });
   return packParts({

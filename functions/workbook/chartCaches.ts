@@ -1,17 +1,18 @@
 import type { CellValue } from "./book";
 import { addressOf, areaOf } from "../formula/cellAddress";
+import { sheetNamed, tokensOf } from "../formula/tokens";
 import { partText, type Parts } from "./parts";
-import { elements, escape, firstElement, unescape } from "./xml";
+import { childrenOf, edited, elements, escape, placedXml } from "./xml";
 
 type ValueAt = (sheet: string, address: string) => CellValue;
 
 /** The cells of "Sheet!$A$1:$B$2", row by row. */
 function valuesOf(reference: string, valueAt: ValueAt): CellValue[] {
-  const [sheet = "", area = ""] = unescape(reference).split("!");
-  const { top, left, bottom, right } = areaOf(area)!;
+  const [sheet, cells] = tokensOf(reference);
+  const { top, left, bottom, right } = areaOf(cells!.text)!;
   const width = right - left + 1;
   return Array.from({ length: (bottom - top + 1) * width }, (_, i) =>
-    valueAt(sheet.replace(/^'|'$/g, ""), addressOf(top + Math.floor(i / width), left + (i % width))),
+    valueAt(sheetNamed(sheet!), addressOf(top + Math.floor(i / width), left + (i % width))),
   );
 }
 
@@ -24,14 +25,17 @@ function cache(name: "num" | "str", values: readonly CellValue[]): string {
   return `<c:${name}Cache>${name === "num" ? "<c:formatCode>General</c:formatCode>" : ""}<c:ptCount val="${values.length}"/>${points.join("")}</c:${name}Cache>`;
 }
 
-const filled = (xml: string, name: "num" | "str", valueAt: ValueAt): string =>
-  [...elements(xml, `${name}Ref`)].reduce((text, { whole, inner }) => {
-    const f = firstElement(inner, "f")!;
-    return text.replace(
-      whole,
-      () => `<c:${name}Ref>${f.whole}${cache(name, valuesOf(f.inner, valueAt))}</c:${name}Ref>`,
-    );
-  }, xml);
+function filled(xml: string, part: string, valueAt: ValueAt): string {
+  const root = placedXml(xml, part);
+  const edits = (["num", "str"] as const).flatMap((name) =>
+    elements(root, `${name}Ref`).map((reference) => {
+      const f = childrenOf(reference, "f")[0]!;
+      const text = `<c:${name}Ref>${xml.slice(f.start, f.end)}${cache(name, valuesOf(f.text, valueAt))}</c:${name}Ref>`;
+      return { start: reference.start, end: reference.end, text };
+    }),
+  );
+  return edited(xml, edits);
+}
 
 /** A workbook whose charts keep the values that they show, so that they are drawn before anything is calculated. */
 export function withChartCaches(parts: Parts, valueAt: ValueAt): Parts {
@@ -39,11 +43,6 @@ export function withChartCaches(parts: Parts, valueAt: ValueAt): Parts {
   const charts = Object.keys(parts).filter((path) => /^xl\/charts\/chart\d+\.xml$/.test(path));
   return {
     ...parts,
-    ...Object.fromEntries(
-      charts.map((path) => [
-        path,
-        encoder.encode(filled(filled(partText(parts, path), "num", valueAt), "str", valueAt)),
-      ]),
-    ),
+    ...Object.fromEntries(charts.map((path) => [path, encoder.encode(filled(partText(parts, path), path, valueAt))])),
   };
 }

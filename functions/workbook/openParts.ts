@@ -1,7 +1,7 @@
 import { unzipSync } from "fflate";
 import { BookFault } from "./fault";
 import { partText, workbookPart, type Parts } from "./parts";
-import { attributes, elements } from "./xml";
+import { elements, readXml } from "./xml";
 import { crc32, zipDirectory, type ZipEntry } from "./zipDirectory";
 
 /** Judgement: far above a workbook of 150,000 formulas (3 MB, 25 MB unpacked), and within what a browser's page may hold. */
@@ -44,25 +44,28 @@ function unzip(bytes: Uint8Array): Parts {
   }
 }
 
-/** XML entities can grow without end, and no spreadsheet program writes them. */
+/**
+ * XML entities can grow without end, and no spreadsheet program writes them. Every part is looked through, those too that
+ * only others read; a comment that holds one is refused with them.
+ */
 function refuseEntities(parts: Parts): void {
   for (const [name, bytes] of Object.entries(parts)) {
     if (!/\.(?:xml|rels|vml)$/i.test(name)) continue;
     if (starts(bytes, 0xff, 0xfe) || starts(bytes, 0xfe, 0xff))
       throw new BookFault(`is written in an encoding that is not read (${name})`);
     if (holds(bytes, "<!DOCTYPE") || holds(bytes, "<!ENTITY"))
-      throw new BookFault(`holds a document type, which a workbook never has (${name})`);
+      throw new BookFault(`has a document type, which no workbook needs (${name})`);
   }
 }
 
 /** What a part is, by the zip's own list of types: named itself, or by its ending. */
 function typeOf(parts: Parts, path: string): string {
-  const types = partText(parts, "[Content_Types].xml");
-  const named = [...elements(types, "Override")]
-    .map((e) => attributes(e.tag))
+  const types = readXml(partText(parts, "[Content_Types].xml"), "[Content_Types].xml");
+  const named = elements(types, "Override")
+    .map((e) => e.attributes)
     .find((a) => a["PartName"]?.toLowerCase() === `/${path.toLowerCase()}`);
-  const byEnding = [...elements(types, "Default")]
-    .map((e) => attributes(e.tag))
+  const byEnding = elements(types, "Default")
+    .map((e) => e.attributes)
     .find((a) => path.toLowerCase().endsWith(`.${a["Extension"]?.toLowerCase() ?? ""}`));
   return (named ?? byEnding)?.["ContentType"] ?? "";
 }

@@ -1,5 +1,5 @@
 import { BookFault } from "./fault";
-import { attributes, elements } from "./xml";
+import { elements, readXml } from "./xml";
 
 /** The parts of a workbook's zip by their path. */
 export type Parts = Readonly<Record<string, Uint8Array>>;
@@ -34,12 +34,24 @@ const resolve = (base: string, target: string): string => {
   return steps.join("/");
 };
 
-export const relationsOf = (parts: Parts, path: string): readonly Relation[] =>
-  [...elements(partText(parts, relationsPart(path)), "Relationship")].map(({ tag }) => {
-    const { Id = "", Type = "", Target = "", TargetMode } = attributes(tag);
+/** A target is an address, in which a letter may be written as %C3%A4; what is no such writing is taken as it stands. */
+const decoded = (target: string): string => {
+  try {
+    return decodeURI(target);
+  } catch {
+    return target;
+  }
+};
+
+export function relationsOf(parts: Parts, path: string): readonly Relation[] {
+  const own = relationsPart(path);
+  if (parts[own] === undefined) return [];
+  return elements(readXml(partText(parts, own), own), "Relationship").map(({ attributes }) => {
+    const { Id = "", Type = "", Target = "", TargetMode } = attributes;
     const external = TargetMode === "External";
-    return { id: Id, type: Type, target: external ? Target : resolve(path, decodeURI(Target)), external };
+    return { id: Id, type: Type, target: external ? Target : resolve(path, decoded(Target)), external };
   });
+}
 
 /** The path of the workbook's own part. */
 export function workbookPart(parts: Parts): string {

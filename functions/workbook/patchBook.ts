@@ -3,7 +3,7 @@ import type { Book } from "./book";
 import { partText, relationsOf, relationsPart, workbookPart, type Parts } from "./parts";
 import { patchSheet, type CellChange } from "./patchSheet";
 import type { Recalculated } from "./recalculate";
-import { elements } from "./xml";
+import { edited, elements, placedXml } from "./xml";
 
 const encoder = new TextEncoder();
 
@@ -15,16 +15,23 @@ function withoutCalcChain(parts: Parts): Parts {
   const main = workbookPart(parts);
   const chain = relationsOf(parts, main).find((r) => r.type.endsWith("/calcChain"));
   if (chain === undefined) return parts;
-  const drop = (path: string, name: string, is: (tag: string) => boolean): Parts => {
+  const drop = (path: string, name: string, attribute: string, value: string): Parts => {
     const xml = partText(parts, path);
-    const gone = [...elements(xml, name)].find((e) => is(e.tag));
-    return gone === undefined ? {} : { [path]: encoder.encode(xml.replace(gone.whole, "")) };
+    const gone = elements(placedXml(xml, path), name).filter((e) => e.attributes[attribute] === value);
+    return {
+      [path]: encoder.encode(
+        edited(
+          xml,
+          gone.map(({ start, end }) => ({ start, end, text: "" })),
+        ),
+      ),
+    };
   };
   const left = Object.fromEntries(Object.entries(parts).filter(([path]) => path !== chain.target));
   return {
     ...left,
-    ...drop("[Content_Types].xml", "Override", (tag) => tag.includes(`"/${chain.target}"`)),
-    ...drop(relationsPart(main), "Relationship", (tag) => tag.includes(`"${chain.id}"`)),
+    ...drop("[Content_Types].xml", "Override", "PartName", `/${chain.target}`),
+    ...drop(relationsPart(main), "Relationship", "Id", chain.id),
   };
 }
 
@@ -49,7 +56,7 @@ export function changesOf(
 export function patchBook(parts: Parts, changes: ReadonlyMap<string, readonly CellChange[]>): Parts {
   const sheets = [...changes]
     .filter(([, cells]) => cells.length > 0)
-    .map(([part, cells]) => [part, encoder.encode(patchSheet(partText(parts, part), cells))] as const);
+    .map(([part, cells]) => [part, encoder.encode(patchSheet(partText(parts, part), cells, part))] as const);
   const patched = { ...parts, ...Object.fromEntries(sheets) };
   return [...changes.values()].some((cells) => cells.some((c) => c.formula !== undefined))
     ? withoutCalcChain(patched)

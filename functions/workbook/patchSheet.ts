@@ -1,8 +1,21 @@
+import type { XmlElement } from "@rgrove/parse-xml";
 import { storedError, type CellValue } from "./book";
-import { addressOf, columnName, columnOf, type Area } from "../formula/cellAddress";
+import { addressOf, areaOf, columnOf, type Area } from "../formula/cellAddress";
 import { isError } from "../formula/cellErrors";
 import { toFile } from "./formulaText";
-import { attributes, elements, escape, firstElement, type Element } from "./xml";
+import {
+  childrenOf,
+  edited,
+  escape,
+  innerEnd,
+  innerStart,
+  placedXml,
+  prefixOf,
+  readXml,
+  startTag,
+  type Edit,
+} from "./xml";
+import { listOf, type Item, type XmlList } from "./xmlList";
 
 /** What becomes of one cell. */
 export interface CellChange {
@@ -30,24 +43,18 @@ function kept(value: CellValue, calculated: boolean, prefix: string): readonly [
   return [' t="inlineStr"', `<${prefix}is><${prefix}t${preserved(value)}>${escape(value)}</${prefix}t></${prefix}is>`];
 }
 
-const without = (attributesText: string, ...names: readonly string[]): string =>
-  names.reduce((text, name) => text.replace(new RegExp(`\\s${name}\\s*=\\s*(?:"[^"]*"|'[^']*')`), ""), attributesText);
+const moved = (edits: readonly Edit[], by: number): Edit[] =>
+  edits.map(({ start, end, text }) => ({ start: start + by, end: end + by, text }));
 
 const areaText = ({ top, left, bottom, right }: Area): string =>
   top === bottom && left === right ? addressOf(top, left) : `${addressOf(top, left)}:${addressOf(bottom, right)}`;
 
-const withArea = (f: Element, area: Area, prefix: string): string =>
-  `<${prefix}f${without(f.tag, "ref")} ref="${areaText(area)}">${f.inner}</${prefix}f>`;
+const withArea = (text: string, f: XmlElement, area: Area): string =>
+  `${startTag(text, f, "ref")} ref="${areaText(area)}">${text.slice(innerStart(text, f), innerEnd(text, f))}</${f.name}>`;
 
-/** The formula's element as it is to stand; "" for none. */
-function formulaText(f: Element | undefined, { formula, area }: CellChange, prefix: string): string {
-  if (formula === null) return "";
-  // A new formula that fills cells is kept in the old way, {=…}: the newer one needs a part that the file may not have.
-  if (formula !== undefined)
-    return `<${prefix}f${area === undefined ? "" : ` t="array" ref="${areaText(area)}"`}>${escape(toFile(formula))}</${prefix}f>`;
-  if (f === undefined) return "";
-  return area === undefined ? f.whole : withArea(f, area, prefix);
-}
+/** A new formula that fills cells is kept in the old way, {=…}: the newer one needs a part that the file may not have. */
+const newFormula = (formula: string, area: Area | undefined, prefix: string): string =>
+  `<${prefix}f${area === undefined ? "" : ` t="array" ref="${areaText(area)}"`}>${escape(toFile(formula))}</${prefix}f>`;
 
 /** Only what is written into needs a cell; a blank one is not made. */
 const isMade = ({ value, formula }: CellChange): boolean => value !== null || typeof formula === "string";
@@ -55,103 +62,140 @@ const isMade = ({ value, formula }: CellChange): boolean => value !== null || ty
 /** A new cell, or none where nothing is to stand. */
 function made(change: CellChange, prefix: string): string {
   if (!isMade(change)) return "";
-  const formula = formulaText(undefined, change, prefix);
+  const formula = typeof change.formula === "string" ? newFormula(change.formula, change.area, prefix) : "";
   const [type, content] = kept(change.value, formula !== "" || change.filled === true, prefix);
   return `<${prefix}c r="${addressOf(change.row, change.column)}"${type}>${formula}${content}</${prefix}c>`;
 }
 
-/** A cell with its style and its place, and the new content; what else stands in it stays, to the last blank. */
-function changed(cell: Element, change: CellChange, prefix: string): string {
-  const f = firstElement(cell.inner, "f");
-  const formula = formulaText(f, change, prefix);
-  const [type, content] = kept(change.value, formula !== "" || change.filled === true, prefix);
-  const tag = without(cell.tag, "t", "vm", ...(change.formula === undefined ? [] : ["cm"])) + type;
-  const calculated = f === undefined ? formula + cell.inner : cell.inner.replace(f.whole, () => formula);
-  const old = firstElement(cell.inner, "v") ?? firstElement(cell.inner, "is");
-  const end = formula === "" ? 0 : calculated.indexOf(formula) + formula.length;
-  const inner =
-    old === undefined
-      ? calculated.slice(0, end) + content + calculated.slice(end)
-      : calculated.replace(old.whole, () => content);
-  return inner === "" ? `<${prefix}c${tag}/>` : `<${prefix}c${tag}>${inner}</${prefix}c>`;
+/** The formula of a cell as it is to stand; "" for none. */
+function formulaText(text: string, f: XmlElement | undefined, { formula, area }: CellChange, prefix: string): string {
+  if (formula === null) return "";
+  if (formula !== undefined) return newFormula(formula, area, prefix);
+  if (f === undefined) return "";
+  return area === undefined ? text.slice(f.start, f.end) : withArea(text, f, area);
 }
 
-const columnAt = (tag: string, next: number): number => {
-  const { r } = attributes(tag);
-  return r === undefined ? next : columnOf(r.replace(/[^A-Za-z]/g, ""));
-};
+/** A cell with its style and its place, and the new content; what else stands in it stays, to the last blank. */
+function changed(text: string, cell: XmlElement, change: CellChange): string {
+  const prefix = prefixOf(cell.name);
+  const [f] = childrenOf(cell, "f");
+  const [old] = [...childrenOf(cell, "v"), ...childrenOf(cell, "is")];
+  const formula = formulaText(text, f, change, prefix);
+  const [type, content] = kept(change.value, formula !== "" || change.filled === true, prefix);
+  const [start, end] = [innerStart(text, cell), innerEnd(text, cell)];
+  const first = { start, end: start };
+  const edits = [
+    { ...(f ?? first), text: formula },
+    { ...(old ?? (f === undefined ? first : { start: f.end, end: f.end })), text: content },
+  ];
+  const inner = edited(text.slice(start, end), moved(edits, -start));
+  const tag = startTag(text, cell, "t", "vm", ...(change.formula === undefined ? [] : ["cm"])) + type;
+  return inner === "" ? `${tag}/>` : `${tag}>${inner}</${cell.name}>`;
+}
 
-/** The cells of one row with the changes in their places. */
-function changedRow(inner: string, changes: readonly CellChange[], prefix: string): string {
+/** The changes of one row in and between its cells. */
+function cellEdits(text: string, line: XmlElement, changes: readonly CellChange[], prefix: string): Edit[] {
+  const edits: Edit[] = [];
   const waiting = [...changes].sort((a, b) => a.column - b.column);
-  let [out, from, next] = ["", 0, 0];
-  for (const cell of elements(inner, "c")) {
-    const column = columnAt(cell.tag, next);
-    next = column + 1;
-    out += inner.slice(from, cell.at);
-    from = cell.at + cell.whole.length;
-    while (waiting[0] !== undefined && waiting[0].column < column) out += made(waiting.shift()!, prefix);
-    out += waiting[0]?.column === column ? changed(cell, waiting.shift()!, prefix) : cell.whole;
+  const insert = (at: number, before: number): void => {
+    while (waiting[0] !== undefined && waiting[0].column < before)
+      edits.push({ start: at, end: at, text: made(waiting.shift()!, prefix) });
+  };
+  let [next, after] = [0, innerStart(text, line)];
+  for (const cell of childrenOf(line, "c")) {
+    const { r } = cell.attributes;
+    const column = r === undefined ? next : columnOf(r.replace(/[^A-Za-z]/g, ""));
+    insert(cell.start, column);
+    if (waiting[0]?.column === column)
+      edits.push({ start: cell.start, end: cell.end, text: changed(text, cell, waiting.shift()!) });
+    [next, after] = [column + 1, cell.end];
   }
-  const tail = inner.slice(from);
-  return out + waiting.map((w) => made(w, prefix)).join("") + tail;
+  insert(after, Infinity);
+  return edits.filter((e) => e.text !== text.slice(e.start, e.end));
 }
 
 /** A row with changes in it. Where cells have come, its note of how far it reaches (spans, a hint for readers) is left out. */
-function oldRow(line: Element, changes: readonly CellChange[], prefix: string): string {
-  const inner = changedRow(line.inner, changes, prefix);
-  const grew = [...elements(inner, "c")].length > [...elements(line.inner, "c")].length;
-  return `<${prefix}row${grew ? without(line.tag, "spans") : line.tag}>${inner}</${prefix}row>`;
+function changedRow(text: string, line: XmlElement, changes: readonly CellChange[], prefix: string): string {
+  const edits = cellEdits(text, line, changes, prefix);
+  if (edits.length === 0) return text;
+  const grew = edits.some(({ start, end }) => start === end);
+  const [start, end] = [innerStart(text, line), innerEnd(text, line)];
+  return `${startTag(text, line, ...(grew ? ["spans"] : []))}>${edited(text.slice(start, end), moved(edits, -start))}</${line.name}>`;
 }
 
 const newRow = (row: number, changes: readonly CellChange[], prefix: string): string => {
-  const inner = changedRow("", changes, prefix);
-  return inner === "" ? "" : `<${prefix}row r="${row + 1}">${inner}</${prefix}row>`;
+  const cells = [...changes].sort((a, b) => a.column - b.column).map((change) => made(change, prefix));
+  return cells.join("") === "" ? "" : `<${prefix}row r="${row + 1}">${cells.join("")}</${prefix}row>`;
 };
 
-function changedRows(inner: string, byRow: Map<number, CellChange[]>, prefix: string): string {
-  const rows = [...byRow.keys()].sort((a, b) => a - b);
-  let [out, from, next] = ["", 0, 0];
-  for (const line of elements(inner, "row")) {
-    const row = Number(attributes(line.tag)["r"] ?? next + 1) - 1;
-    next = row + 1;
-    out += inner.slice(from, line.at);
-    from = line.at + line.whole.length;
-    while (rows[0] !== undefined && rows[0] < row) out += newRow(rows[0], byRow.get(rows.shift()!)!, prefix);
-    if (rows[0] !== row) out += line.whole;
-    else out += oldRow(line, byRow.get(rows.shift()!)!, prefix);
-  }
-  return out + inner.slice(from) + rows.map((row) => newRow(row, byRow.get(row)!, prefix)).join("");
-}
+/** The number of a row from 0, of which only the start tag is read. */
+const rowAt = (xml: string, { start, open }: Item, next: number, part: string): number =>
+  Number(readXml(xml.slice(start, open).replace(/\/?>$/, "/>"), part).attributes["r"] ?? next + 1) - 1;
 
-/** A sheet that grows says so, or some readers stop too early. */
-function grown(xml: string, changes: readonly CellChange[]): string {
-  return xml.replace(
-    /(<(?:[\w.-]+:)?dimension\s[^>]*ref=")([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?"/,
-    (_, start: string, left: string, top: string, right = left, bottom = top) => {
-      const come = changes.filter(isMade);
-      const columns = [columnOf(left), columnOf(right as string), ...come.map((c) => c.column)];
-      const rows = [Number(top), Number(bottom), ...come.map((c) => c.row + 1)];
-      const [l, r] = [columns.reduce((a, b) => Math.min(a, b)), columns.reduce((a, b) => Math.max(a, b))];
-      return `${start}${columnName(l)}${rows.reduce((a, b) => Math.min(a, b))}:${columnName(r)}${rows.reduce((a, b) => Math.max(a, b))}"`;
-    },
-  );
-}
-
-/** A sheet's part with some cells changed and nothing else. */
-export function patchSheet(xml: string, changes: readonly CellChange[]): string {
-  const data = firstElement(xml, "sheetData");
-  if (data === undefined) return xml;
-  const { prefix } = data;
+/** The changes of a sheet in and between its rows. */
+function rowEdits(xml: string, { items, place }: XmlList, changes: readonly CellChange[], part: string): Edit[] {
+  const prefix = prefixOf(xml.slice(place!.start + 1, place!.open));
   const byRow = new Map<number, CellChange[]>();
   for (const change of changes) {
     const row = byRow.get(change.row) ?? [];
     row.push(change);
     byRow.set(change.row, row);
   }
-  const inner = changedRows(data.inner, byRow, prefix);
-  return grown(
-    `${xml.slice(0, data.at)}<${prefix}sheetData${data.tag}>${inner}</${prefix}sheetData>${xml.slice(data.at + data.whole.length)}`,
-    changes,
+  const rows = [...byRow.keys()].sort((a, b) => a - b);
+  const edits: Edit[] = [];
+  let [next, waiting] = [0, 0];
+  const insert = (at: number, before: number): void => {
+    for (; waiting < rows.length && rows[waiting]! < before; waiting += 1)
+      edits.push({ start: at, end: at, text: newRow(rows[waiting]!, byRow.get(rows[waiting]!)!, prefix) });
+  };
+  for (const item of items) {
+    const row = rowAt(xml, item, next, part);
+    insert(item.start, row);
+    if (rows[waiting] === row) {
+      const text = xml.slice(item.start, item.end);
+      edits.push({ ...item, text: changedRow(text, placedXml(text, part), byRow.get(row)!, prefix) });
+      waiting += 1;
+    }
+    next = row + 1;
+  }
+  insert(place!.close, Infinity);
+  return edits;
+}
+
+/** A sheet that had no row at all may be one tag: it gets an end. */
+function opened(xml: string, { place }: XmlList, rows: readonly Edit[]): readonly Edit[] {
+  const { start, open, close } = place!;
+  const text = rows.map((r) => r.text).join("");
+  if (close > open || !xml.startsWith("/>", open - 2) || text === "") return rows;
+  const name = /^<([^\s/]+)/.exec(xml.slice(start, open))![1]!;
+  return [{ start: open - 2, end: open, text: `>${text}</${name}>` }];
+}
+
+/** A sheet that grows says so, or some readers stop too early. The note stands before the rows. */
+function grown({ rest, place }: XmlList, changes: readonly CellChange[], part: string): Edit[] {
+  const [note] = childrenOf(placedXml(rest, part), "dimension");
+  const area = areaOf(note?.attributes["ref"] ?? "");
+  const come = changes.filter(isMade);
+  if (note === undefined || area === undefined || note.end > place!.start || come.length === 0) return [];
+  const reach = come.reduce(
+    (all, { row, column }) => ({
+      top: Math.min(all.top, row),
+      left: Math.min(all.left, column),
+      bottom: Math.max(all.bottom, row),
+      right: Math.max(all.right, column),
+    }),
+    area,
   );
+  const ref = areaText(reach);
+  if (ref === note.attributes["ref"]) return [];
+  const open = innerStart(rest, note);
+  const end = open === note.end ? "/>" : ">";
+  return [{ start: note.start, end: open, text: `${startTag(rest, note, "ref")} ref="${ref}"${end}` }];
+}
+
+/** A sheet's part with some cells changed and nothing else. */
+export function patchSheet(xml: string, changes: readonly CellChange[], part: string): string {
+  const list = listOf(xml, "sheetData", part);
+  if (list.place === undefined) return xml;
+  return edited(xml, [...grown(list, changes, part), ...opened(xml, list, rowEdits(xml, list, changes, part))]);
 }

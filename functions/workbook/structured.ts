@@ -1,5 +1,5 @@
 import type { BookTable } from "./book";
-import { areaOf, columnName, type Area } from "../formula/cellAddress";
+import { absoluteOf, areaOf, type Area } from "../formula/cellAddress";
 import { tableWords, rewritten, type Token } from "../formula/tokens";
 import { BookFault } from "./fault";
 
@@ -8,13 +8,8 @@ import { BookFault } from "./fault";
 /** A sheet's name as formulas write it. */
 export const quotedSheet = (name: string): string => `'${name.replace(/'/g, "''")}'`;
 
-const absolute = ({ top, left, bottom, right }: Area): string =>
-  [[left, top], ...(left === right && top === bottom ? [] : [[right, bottom]])]
-    .map(([column, row]) => `$${columnName(column!)}$${row! + 1}`)
-    .join(":");
-
 /** The data rows of a table. */
-export const tableData = (table: BookTable): string => `${quotedSheet(table.sheet)}!${absolute(dataOf(table))}`;
+export const tableData = (table: BookTable): string => `${quotedSheet(table.sheet)}!${absoluteOf(dataOf(table))}`;
 
 const dataOf = ({ area, headers, totals }: BookTable): Area => ({
   ...area,
@@ -56,7 +51,7 @@ function areaText(table: BookTable, token: Token, { sheet, row }: Where): string
   const [top, bottom] = rowsOf(table, specs, row);
   if (top < 0) throw new BookFault(`names a part that tables do not have: ${token.text}`);
   const [first = 0, last = at.length === 0 ? table.columns.length - 1 : first] = at;
-  return `${table.sheet === sheet ? "" : `${quotedSheet(table.sheet)}!`}${absolute({ top, bottom, left: table.area.left + first, right: table.area.left + last })}`;
+  return `${table.sheet === sheet ? "" : `${quotedSheet(table.sheet)}!`}${absoluteOf({ top, bottom, left: table.area.left + first, right: table.area.left + last })}`;
 }
 
 /** Where a formula stands: its sheet, and its row from 0. */

@@ -3,7 +3,9 @@ import { patchSheet, type CellChange } from "../../../functions/workbook/patchSh
 import { sheetXml } from "./fixture";
 
 const cells = (rows: string, ...changes: readonly CellChange[]): string =>
-  /<sheetData>(.*)<\/sheetData>/s.exec(patchSheet(sheetXml(rows, '<dimension ref="A1:B2"/>'), changes))![1]!;
+  /<sheetData>(.*)<\/sheetData>/s.exec(
+    patchSheet(sheetXml(rows, '<dimension ref="A1:B2"/>'), changes, "sheet1.xml"),
+  )![1]!;
 
 describe("cells written into a sheet's part", () => {
   it.each([
@@ -84,14 +86,18 @@ describe("cells written into a sheet's part", () => {
   ] as const)("%s", (_, rows, changes, expected) => {
     const prefixed = rows.includes("<x:");
     const given = prefixed
-      ? patchSheet(sheetXml("").replace("<sheetData></sheetData>", `<x:sheetData>${rows}</x:sheetData>`), changes)
+      ? patchSheet(
+          sheetXml("").replace("<sheetData></sheetData>", `<x:sheetData>${rows}</x:sheetData>`),
+          changes,
+          "sheet1.xml",
+        )
       : cells(rows, ...changes);
     expect(prefixed ? /<x:sheetData>(.*)<\/x:sheetData>/s.exec(given)![1] : given).toBe(expected);
   });
 
   it("a sheet that was empty, and its reach", () => {
     const xml = sheetXml("", '<dimension ref="B2"/>').replace("<sheetData></sheetData>", "<sheetData/>");
-    expect(patchSheet(xml, [{ row: 4, column: 27, value: 1 }])).toContain(
+    expect(patchSheet(xml, [{ row: 4, column: 27, value: 1 }], "sheet1.xml")).toContain(
       '<dimension ref="B2:AB5"/><sheetData><row r="5"><c r="AB5"><v>1</v></c></row></sheetData>',
     );
   });

@@ -7,7 +7,7 @@ import { openParts } from "../../../functions/workbook/openParts";
 import { readBook } from "../../../functions/workbook/readBook";
 import { sampleBooks } from "../../../functions/workbook/samples/books";
 import { process, saws } from "../../../functions/workbook/samples/process";
-import { attributes, elements, firstElement, unescape } from "../../../functions/workbook/xml";
+import { childrenOf, elements, readXml } from "../../../functions/workbook/xml";
 import { call } from "../../../functions/bind/call";
 import { catalogue } from "../../../functions/catalogue";
 import { CellError } from "../../../functions/kinds/cell";
@@ -25,8 +25,7 @@ const files = sampleBooks.map((sample) => {
 type File = (typeof files)[number];
 const sheetPart = ({ book, parts }: File, name: string): string =>
   parts[book.sheets.find((s) => s.name === name)!.part]!;
-const all = (xml: string, name: string) =>
-  [...elements(xml, name)].map((e) => ({ ...attributes(e.tag), inner: e.inner }));
+const all = (xml: string, name: string) => elements(readXml(xml, name), name);
 
 describe.each(files.map((f) => [f.file, f] as const))("%s", (_, f) => {
   const { sample, parts, book } = f;
@@ -37,8 +36,8 @@ describe.each(files.map((f) => [f.file, f] as const))("%s", (_, f) => {
 
   it("has a content type for every part, and every relationship leads to a part", () => {
     const types = parts["[Content_Types].xml"]!;
-    const overrides = all(types, "Override").map((o) => String((o as Record<string, unknown>)["PartName"]));
-    const defaults = all(types, "Default").map((d) => String((d as Record<string, unknown>)["Extension"]));
+    const overrides = all(types, "Override").map((o) => o.attributes["PartName"]!);
+    const defaults = all(types, "Default").map((d) => d.attributes["Extension"]!);
     const paths = Object.keys(parts);
     for (const path of paths.filter((p) => p !== "[Content_Types].xml"))
       expect(overrides.includes(`/${path}`) || (path.endsWith(".rels") && defaults.includes("rels")), path).toBe(true);
@@ -46,10 +45,7 @@ describe.each(files.map((f) => [f.file, f] as const))("%s", (_, f) => {
     for (const path of paths.filter((p) => p.endsWith(".rels"))) {
       const from = path.replace(/_rels\/[^/]*$/, "");
       for (const relation of all(parts[path]!, "Relationship")) {
-        const target = new URL(
-          (relation as Record<string, unknown>)["Target"] as string,
-          `http://zip/${from}`,
-        ).pathname.slice(1);
+        const target = new URL(relation.attributes["Target"]!, `http://zip/${from}`).pathname.slice(1);
         expect(paths, `${path}: ${target}`).toContain(target);
       }
     }
@@ -84,13 +80,14 @@ describe.each(files.map((f) => [f.file, f] as const))("%s", (_, f) => {
   it("marks each formula that calls ours as a dynamic array of the cells that it fills", () => {
     for (const sheet of sample.sheets) {
       const xml = sheetPart(f, sheet.name);
-      const cells = [...elements(xml, "c")].filter((c) => c.inner.includes("_xldudf_SAW_"));
-      for (const { tag, inner } of cells) {
-        const { r, cm } = attributes(tag);
-        const { t, ref } = attributes(firstElement(inner, "f")!.tag);
+      for (const element of all(xml, "c")) {
+        const { r, cm } = element.attributes;
+        const [formula] = childrenOf(element, "f");
+        if (formula?.text.includes("_xldudf_SAW_") !== true) continue;
+        const { t, ref } = formula.attributes;
         expect([cm, t], `${sheet.name}!${r!}`).toEqual(["1", "array"]);
         expect(ref, `${sheet.name}!${r!}`).toBe((sheet.spills ?? []).find((area) => area.startsWith(`${r!}:`)) ?? r);
-        expect(firstElement(inner, "v"), `${sheet.name}!${r!} has a value`).toBeDefined();
+        expect(childrenOf(element, "v")[0], `${sheet.name}!${r!} has a value`).toBeDefined();
       }
       expect(xml).not.toMatch(/<f[^>]*>[^<]*\bSAW\./);
     }
@@ -101,7 +98,7 @@ describe.each(files.map((f) => [f.file, f] as const))("%s", (_, f) => {
       .filter(([path]) => path.startsWith("xl/tables/"))
       .map(
         ([, xml]) =>
-          ({ ...attributes(firstElement(xml, "table")!.tag), xml }) as unknown as {
+          ({ ...readXml(xml, "table").attributes, xml }) as unknown as {
             id: string;
             displayName: string;
             ref: string;
@@ -142,12 +139,15 @@ describe.each(files.map((f) => [f.file, f] as const))("%s", (_, f) => {
   it("offers its lists, keeps its headings in sight, and knows its blocks by name", () => {
     for (const sheet of sample.sheets) {
       const xml = sheetPart(f, sheet.name);
-      const lists = all(xml, "dataValidation") as unknown as { type: string; sqref: string; inner: string }[];
-      expect(lists.map((l) => [l.type, l.sqref, unescape(firstElement(l.inner, "formula1")!.inner)])).toEqual(
+      const lists = all(xml, "dataValidation").map((l) => ({
+        at: l.attributes,
+        words: childrenOf(l, "formula1")[0]!.text,
+      }));
+      expect(lists.map((l) => [l.at["type"], l.at["sqref"], l.words])).toEqual(
         (sheet.lists ?? []).map((l) => ["list", l.area, `"${l.words.join(",")}"`]),
       );
-      for (const l of lists) expect(l.inner.length).toBeLessThan(255);
-      const pane = attributes(firstElement(xml, "pane")?.tag ?? "");
+      for (const l of lists) expect(l.words.length).toBeLessThan(255);
+      const pane = elements(readXml(xml, "sheet"), "pane")[0]?.attributes ?? {};
       expect([Number(pane["ySplit"] ?? 0), Number(pane["xSplit"] ?? 0), pane["state"]]).toEqual([
         sheet.frozen?.rows ?? 0,
         sheet.frozen?.columns ?? 0,
@@ -209,18 +209,18 @@ describe.each(files.map((f) => [f.file, f] as const))("%s", (_, f) => {
     expect(charts.length).toBe(sample.sheets.reduce((n, s) => n + (s.charts ?? []).length, 0));
     for (const [path, xml] of charts) {
       expect([...xml.matchAll(/<c:title>/g)].length, path).toBe(3);
-      const references = [...elements(xml, "numRef"), ...elements(xml, "strRef")];
+      const references = [...all(xml, "numRef"), ...all(xml, "strRef")];
       expect(references.length, path).toBeGreaterThanOrEqual(6);
-      for (const { inner } of references) {
-        const [sheet, area] = unescape(firstElement(inner, "f")!.inner).split("!") as [string, string];
+      for (const element of references) {
+        const [sheet, area] = childrenOf(element, "f")[0]!.text.split("!") as [string, string];
         const cells = book.sheets
           .find((s) => s.name === sheet)!
           .cells.filter((c) => inArea(areaOf(area)!, c.row, c.column));
         expect(
-          [...elements(inner, "v")].map((v) => unescape(v.inner)),
+          elements(element, "v").map((v) => v.text),
           `${path} ${area}`,
         ).toEqual(cells.map((c) => String(c.value)));
-        expect(cells.length).toBe(Number(attributes(firstElement(inner, "ptCount")!.tag)["val"]));
+        expect(cells.length).toBe(Number(elements(element, "ptCount")[0]!.attributes["val"]));
       }
     }
   });
@@ -242,7 +242,7 @@ describe("the operator's card", () => {
 
   it("prints on one page", () => {
     expect(xml).toContain('<pageSetUpPr fitToPage="1"/>');
-    expect(attributes(firstElement(xml, "pageSetup")!.tag)).toMatchObject({
+    expect(all(xml, "pageSetup")[0]!.attributes).toMatchObject({
       orientation: "portrait",
       fitToWidth: "1",
       fitToHeight: "1",

@@ -3,7 +3,6 @@ import { addressOf, areaOf, columnName, columnOf } from "../../../functions/form
 import { fromFile, toFile } from "../../../functions/workbook/formulaText";
 import { withTables, withoutTables } from "../../../functions/workbook/structured";
 import type { BookTable } from "../../../functions/workbook/book";
-import { attributes, elements, unescape } from "../../../functions/workbook/xml";
 
 describe("formulas as files keep them (names of custom functions: from public issue threads, not seen in Excel)", () => {
   it.each([
@@ -68,22 +67,7 @@ describe("references to tables (forms of the standard's part on formulas, ECMA-3
   );
 });
 
-describe("XML and addresses", () => {
-  it("reads prefixes, quotes of both kinds, empty elements and entities", () => {
-    expect(
-      [...elements('<x:c r="A1"/><x:c r=\'B1\' s="2"><x:v>1</x:v></x:c><x:cc/>', "c")].map((e) => [
-        e.prefix,
-        attributes(e.tag)["r"],
-        e.inner,
-      ]),
-    ).toEqual([
-      ["x:", "A1", ""],
-      ["x:", "B1", "<x:v>1</x:v>"],
-    ]);
-    expect(unescape("&lt;&amp;amp;&#65;&#x42;&quot;&unknown;")).toBe('<&amp;AB"&unknown;');
-  });
-  it("an element without an end is a damaged file", () =>
-    expect(() => [...elements("<row><c>", "row")]).toThrow(/has no end/));
+describe("addresses", () => {
   it.each([
     [0, "A"],
     [25, "Z"],
