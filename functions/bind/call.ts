@@ -19,7 +19,7 @@ type Given = ReadonlyMap<string, Range | null>;
 const unitsKind = choice("inch", "metric");
 /** A saw for each item, or for each row of the lists. */
 const sawParam = (saw: Takes["saw"]): Param<unknown> =>
-  (saw === "list" ? optional(listWithHoles(text, "")) : optional(each(text, "")));
+  saw === "list" ? optional(listWithHoles(text, "")) : optional(each(text, ""));
 
 const withoutError = (range: Range | null, name: string): Range | null => {
   const error = range?.flat().find((c): c is CellError => c instanceof CellError);

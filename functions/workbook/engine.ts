@@ -32,16 +32,19 @@ export const knows = (name: string): boolean =>
   named.has(name) || (ALL_IMPLEMENTED_FUNCTIONS_SET as ReadonlySet<string>).has(name);
 
 /** The grid's engine without its page: its own services are used, since its facade belongs to the page where there is one. */
-export function startEngine() {
+function startUniver(): Univer {
   correctIndexCache();
-  const univer = new Univer({
-    logLevel: LogLevel.SILENT,
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: {} },
-  });
+  const locales = { [LocaleType.EN_US]: {} };
+  const univer = new Univer({ logLevel: LogLevel.SILENT, locale: LocaleType.EN_US, locales });
   univer.registerPlugin(UniverFormulaEnginePlugin, { function: bookFunctions() } as never);
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
+  return univer;
+}
+
+/** The engine, ready for one book after the other. */
+export function startEngine() {
+  const univer = startUniver();
   const injector = univer.__getInjector();
   return {
     /** Loads a book and calculates it; `tell` hears how many formulas are done of how many. */

@@ -54,7 +54,8 @@ export const coreProblems = (path: string, text: string, hasTest: boolean): stri
     if (!/@returns[^@]*\[[^\]]+\]/.test(f.doc)) problems.push(`${path}: ${f.name} gives no unit of its result`);
     if (/throw new InputError/.test(text) && !/@throws/.test(f.doc))
       problems.push(`${path}: ${f.name} does not say what it refuses`);
-    if (!hasTest) problems.push(`${path}: has no test`);
+    if (!hasTest)
+      problems.push(`${path}: has no test: add ${path.replace(/^src/, "test").replace(/\.ts$/, ".test.ts")}`);
   }
   return problems;
 };
@@ -104,7 +105,10 @@ describe("every core function", () => {
     };
     visit("functions/main.ts");
     visit("taskpane/main.ts");
-    expect(coreFiles.map((f) => `src/${f}`).filter((f) => !reached.has(f))).toEqual([]);
+    const alone = coreFiles.map((f) => `src/${f}`).filter((f) => !reached.has(f));
+    expect(alone.map((f) => `${f} is reached by no entry: add one in functions/catalogue, or delete the file`)).toEqual(
+      [],
+    );
   });
 });
 
@@ -135,6 +139,14 @@ describe("every entry", () => {
     for (const e of catalogue)
       for (const p of Object.values(e.params))
         if (p.block !== undefined) expect(e.takes.settings, e.name).toBeDefined();
+  });
+
+  it("is named in the changelog", () => {
+    const changelog = readFileSync("docs/changelog.md", "utf8");
+    const unnamed = catalogue.map((e) => e.name).filter((name) => !new RegExp(`\\b${name}\\b`).test(changelog));
+    expect(unnamed.map((name) => `${name} is not in docs/changelog.md: add a line that says what it gives`)).toEqual(
+      [],
+    );
   });
 
   it("has at most six required arguments", () => {
