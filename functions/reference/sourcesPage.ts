@@ -1,6 +1,7 @@
 import type { Constant } from "../../src/data/constant";
 import { cuttingConstants, widthChip, usualBands } from "../../src/data/cuttingConstants";
 import { groups } from "../../src/data/groups";
+import { constantTables } from "./constantTables";
 import { comparisonRows } from "./comparison";
 import { table } from "./reference";
 import { plainNumber } from "../kinds/sentence";
@@ -9,15 +10,51 @@ import { words } from "../kinds/words";
 const spread = (low: number, nominal: number, high: number): string =>
   `${plainNumber(nominal)} (${plainNumber(low)}-${plainNumber(high)})`;
 
-/** docs/sources.md: every constant of the cutting model and every cutting group, with its mark. */
-export function sourcesPage(): string {
-  const constants = Object.entries<Constant>(cuttingConstants).map(([name, c]) => [
-    words(name),
-    `${plainNumber(c.value)} ${c.unit}`,
-    c.mark,
-    c.basis,
-  ]);
-  const rows = groups.map((g) => {
+type Rows = readonly (readonly string[])[];
+
+/** A table of constants; `more` are rows of what is no single number. */
+const constantTable = (constants: Readonly<Record<string, Constant>>, more: Rows): readonly string[] =>
+  table(
+    ["constant", "value", "mark", "basis"],
+    [
+      ...Object.entries(constants).map(([name, c]) => [
+        words(name),
+        `${plainNumber(c.value)} ${c.unit}`,
+        c.mark,
+        c.basis,
+      ]),
+      ...more,
+    ],
+  );
+
+/** The constants of everything but the cut, table by table. */
+const otherConstants = (): readonly string[] =>
+  constantTables
+    .filter(({ constants }) => constants !== cuttingConstants)
+    .flatMap(({ title, constants }) => [`## Constants: ${title}`, "", ...constantTable(constants, []), ""])
+    .slice(0, -1);
+
+const cuttingRows = (): Rows => [
+  [
+    "chip by mean width",
+    widthChip.map(([w, f]) => `${f} at ${w} mm`).join(", "),
+    "derived",
+    "straight in the logarithm of the width, flat outside; low confidence",
+  ],
+  [
+    "usual band by overall width",
+    usualBands
+      .map(
+        (b) => `${b.width} × ${b.thickness} mm, kerf ${b.kerf}${b.upTo === Infinity ? " above" : ` to ${b.upTo} mm`}`,
+      )
+      .join("; "),
+    "judgement",
+    "kerfs: common practice",
+  ],
+];
+
+const groupRows = (): Rows =>
+  groups.map((g) => {
     const bi = g.blades["bi-metal"];
     const bands =
       bi === undefined
@@ -38,6 +75,9 @@ export function sourcesPage(): string {
       spread(chip.low * 1000, chip.nominal * 1000, chip.high * 1000),
     ];
   });
+
+/** docs/sources.md: every constant of the cutting model and every cutting group, with its mark. */
+export function sourcesPage(): string {
   const bases = [...new Set(groups.flatMap((g) => [g.basis.force, g.basis.hardness, g.basis.ratio, g.basis.bands]))];
   return [
     "# Sources",
@@ -46,29 +86,9 @@ export function sourcesPage(): string {
     "",
     "## Constants of the cutting model",
     "",
-    ...table(
-      ["constant", "value", "mark", "basis"],
-      [
-        ...constants,
-        [
-          "chip by mean width",
-          widthChip.map(([w, f]) => `${f} at ${w} mm`).join(", "),
-          "derived",
-          "straight in the logarithm of the width, flat outside; low confidence",
-        ],
-        [
-          "usual band by overall width",
-          usualBands
-            .map(
-              (b) =>
-                `${b.width} × ${b.thickness} mm, kerf ${b.kerf}${b.upTo === Infinity ? " above" : ` to ${b.upTo} mm`}`,
-            )
-            .join("; "),
-          "judgement",
-          "kerfs: common practice",
-        ],
-      ],
-    ),
+    ...constantTable(cuttingConstants, cuttingRows()),
+    "",
+    ...otherConstants(),
     "",
     "## Cutting groups",
     "",
@@ -86,7 +106,7 @@ export function sourcesPage(): string {
         "carbide speed",
         "carbide chip",
       ],
-      rows,
+      groupRows(),
     ),
     "",
     "## Compared with a tables book",

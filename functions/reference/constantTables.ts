@@ -1,0 +1,18 @@
+import type { Constant } from "../../src/data/constant";
+import { costConstants } from "../../src/data/costConstants";
+import { cuttingConstants } from "../../src/data/cuttingConstants";
+import { itemConstants } from "../../src/data/itemConstants";
+import { shopConstants } from "../../src/data/shopConstants";
+import { yieldConstants } from "../../src/data/yieldConstants";
+
+/** The constants of src/data, table by table, as docs/sources.md prints them. */
+export const constantTables: readonly {
+  readonly title: string;
+  readonly constants: Readonly<Record<string, Constant>>;
+}[] = [
+  { title: "the cutting model", constants: cuttingConstants },
+  { title: "saw and shop", constants: shopConstants },
+  { title: "blade economics", constants: costConstants },
+  { title: "order lines", constants: itemConstants },
+  { title: "bars and pieces", constants: yieldConstants },
+];
