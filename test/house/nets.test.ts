@@ -19,6 +19,8 @@ beforeAll(() => {
     "tsconfig.base.json",
     "eslint.config.js",
     ".dependency-cruiser.cjs",
+    ".prettierrc.json",
+    ".prettierignore",
     "package.json",
   ])
     cpSync(part, join(copy, part), { recursive: true });
@@ -143,6 +145,17 @@ describe("the linter", () => {
 const upward = (folder: string, rooms: readonly (readonly [room: string, sees: string])[]) =>
   rooms.map(([room, sees]) => [`${folder}-${room}`, `${folder}/${room}/zz.ts`, `export * from "../${sees}";`] as const);
 
+describe("the formatter", () => {
+  it("catches a line that is not formatted, and a line of over 120 columns", () => {
+    plant("src/zz0.ts", "export const a  = 1;\n");
+    plant("test/zz1.ts", `export const b = [${Array.from({ length: 60 }, (_, i) => i).join(", ")}];\n`);
+    plant("config/zz2.mjs", "export const c = 1;\n");
+    const said = run([bin("prettier/bin/prettier.cjs"), "--check", ...planted]);
+    clear();
+    expect(["src/zz0.ts", "test/zz1.ts", "config/zz2.mjs"].map((f) => said.includes(f))).toEqual([true, true, false]);
+  });
+});
+
 describe("the dependency rules", () => {
   const cases: readonly (readonly [rule: string, file: string, text: string, beside?: readonly [string, string]])[] = [
     ["src-is-pure", "src/zz.ts", 'export { call } from "../functions/bind/call";'],
@@ -219,6 +232,8 @@ describe("the dependency rules", () => {
       bin("dependency-cruiser/bin/dependency-cruise.mjs"),
       "--config",
       ".dependency-cruiser.cjs",
+      ".prettierrc.json",
+      ".prettierignore",
       ...planted,
     ]).split("\n");
     const missed = cases.filter(
