@@ -16,7 +16,7 @@ export const contact: SampleSheet = {
       ),
     ),
     label("size", "W12x50"),
-    ...formatted({ 1: "0.00" }, [plain("thinnest lasting contact, in", `=SAW.SECTION($B$4,"thinnest")`)]),
+    ...formatted({ 1: "0.00" }, [plain("thinnest lasting contact, in", `=SAW.SECTION($B$4,"thinnest contact")`)]),
     units("in", "in", "in"),
     ...formatted({ 0: "0.00", 1: "0.00", 2: "0.00" }, [
       head(`=SAW.CONTACT($B$4,${steps},"inch")`),
