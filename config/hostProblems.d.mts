@@ -1,0 +1,1 @@
+export declare const hostProblems: (origin: string) => Promise<readonly string[]>;
