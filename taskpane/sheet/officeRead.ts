@@ -55,14 +55,26 @@ export const read: Sheet["read"] = (references) =>
     return ranges.map((range) => range.values as Value[][]);
   });
 
+/**
+ * Tells of every new selection while the pane shows, and once when it shows again. With the runtime that functions and pane
+ * share, the page works on while the pane is closed; it sleeps then, so that nothing is read behind a closed pane.
+ */
 export async function onSelect(tell: () => void): Promise<void> {
+  let hidden = false;
   await Excel.run(async (context) => {
     context.workbook.onSelectionChanged.add(() => {
-      tell();
+      if (!hidden) tell();
       return Promise.resolve();
     });
     await context.sync();
   });
+  if (!Office.context.requirements.isSetSupported("SharedRuntime", "1.1")) return;
+  const follow = Office.addin.onVisibilityModeChanged(({ visibilityMode }) => {
+    hidden = visibilityMode === Office.VisibilityMode.hidden;
+    if (!hidden) tell();
+  });
+  // A host that does not tell costs the sleep and nothing else.
+  await follow.catch(() => undefined);
 }
 
 export const sheets = (): Promise<readonly Tab[]> =>

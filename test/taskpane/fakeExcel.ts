@@ -69,6 +69,7 @@ export class FakeBook {
   /** Sheets that a call has written to. */
   readonly written = new Set<string>();
   readonly listeners: (() => unknown)[] = [];
+  readonly visibility: ((message: { visibilityMode: string }) => void)[] = [];
 
   private at(sheet: string): FakeSheet {
     return this.sheets.get(sheet)!;
@@ -458,6 +459,13 @@ export function installFake(book: FakeBook, host = "Excel"): void {
   Object.assign(globalThis, {
     Office: {
       HostType: { Excel: "Excel" },
+      VisibilityMode: { hidden: "Hidden", taskpane: "Taskpane" },
+      addin: {
+        onVisibilityModeChanged: (tell: (message: { visibilityMode: string }) => void) => {
+          book.visibility.push(tell);
+          return Promise.resolve(() => Promise.resolve());
+        },
+      },
       context: {
         requirements: { isSetSupported: (_: string, wanted: string) => book.api >= Number(wanted.split(".")[1]) },
       },

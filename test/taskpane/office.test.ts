@@ -53,6 +53,22 @@ describe("the selection", () => {
     book.select({ row: 9 });
     expect(told).toBe(1);
   });
+
+  it("tells nothing, and reads nothing, while the pane is closed; once when it shows again", async () => {
+    let told = 0;
+    await sheet.onSelect(() => {
+      told += 1;
+      void sheet.selected();
+    });
+    for (const tell of book.visibility) tell({ visibilityMode: "Hidden" });
+    const syncs = book.syncs;
+    book.select({ row: 9 });
+    book.select({ row: 10 });
+    expect([told, book.syncs]).toEqual([0, syncs]);
+    for (const tell of book.visibility) tell({ visibilityMode: "Taskpane" });
+    book.select({ row: 11 });
+    expect(told).toBe(2);
+  });
 });
 
 describe("why a cell holds an error", () => {
