@@ -77,9 +77,11 @@ export type Out = Quantity | "text";
 export interface Column<O extends Out = Out> {
   readonly as: O;
   readonly help: string;
+  /** Significant digits on a card. */
+  readonly digits: number;
 }
 
-export const column = <O extends Out>(as: O, help: string): Column<O> => ({ as, help });
+export const column = <O extends Out>(as: O, help: string, digits = 4): Column<O> => ({ as, help, digits });
 
 type Columns = Readonly<Record<string, Column>>;
 

@@ -20,8 +20,9 @@ const toCell = (value: unknown, as: Out, units: Units): Cell => {
   return value instanceof InputError ? refusalCell(value, units) : printText(value as Text, units);
 };
 
-/** A result that is read and printed, not calculated with: four significant digits, large numbers whole. */
-const rounded = (x: number): number => (Math.abs(x) >= 10_000 ? Math.round(x) : Number(x.toPrecision(4)));
+/** A result that is read and printed, not calculated with: a few significant digits, large numbers whole. */
+const rounded = (x: number, digits: number): number =>
+  Math.abs(x) >= 10_000 ? Math.round(x) : Number(x.toPrecision(digits));
 
 export type Printer = (value: unknown) => Cell;
 
@@ -38,12 +39,12 @@ export function printers(result: Result, shown: readonly string[], units: Units)
 /** One item as a card: label, value, unit, note below each other. */
 export function cardCells({ columns }: Rows, read: Read, units: Units): Cell[][] {
   if ("refusal" in read) return [[refusalCell(read.refusal, units)]];
-  return Object.entries(columns).map(([name, { as, help }]) => {
+  return Object.entries(columns).map(([name, { as, help, digits }]) => {
     const cell = toCell((read.value as Line)[name], as, units);
     const unit = as === "text" ? "" : quantities[as][units].unit;
     return cell instanceof CellError
       ? [words(name), "-", "", cell.text]
-      : [words(name), typeof cell === "number" ? rounded(cell) : cell, unit, help];
+      : [words(name), typeof cell === "number" ? rounded(cell, digits) : cell, unit, help];
   });
 }
 

@@ -1,8 +1,7 @@
 import { cutCheck } from "../../src/cutting/cutCheck";
 import { cutData } from "../../src/cutting/cutData";
 import { choosePitch } from "../../src/cutting/choosePitch";
-import { nominalCut } from "../../src/cutting/nominalCut";
-import type { CutWork } from "../../src/cutting/prepareCut";
+import { predictCut } from "../../src/cutting/predictCut";
 import { teethInCut } from "../../src/cutting/teethInCut";
 import type { Pitch } from "../../src/blade/pitch";
 import type { Shape } from "../../src/section/shape";
@@ -17,14 +16,14 @@ export const cutting = [
   entry({
     name: "CUTRATE",
     subject: "Cutting",
-    help: "Predicted removal rate of a cut, nominal: about 80 % of cuts fall between rate low and rate high of CUTDATA.",
+    help: "Predicted removal rate of a cut, nominal: the middle figure, with its low and high in CUTDATA.",
     examples: ['SAW.CUTRATE("round 7", "17-4PH", "bi-metal")', 'SAW.CUTRATE("W12x50", "A992", "bi-metal")'],
     source: model,
     asks: ["how fast can it cut", "removal rate", "square inches per minute"],
     params: { section: sections(), material: materials(), blade: blades(), pitch: optionalPitches() },
     takes: { settings: "optional", saw: true, units: true },
     result: { form: "cell", as: "areaRate", of: "rate", help: "removal rate, nominal" },
-    run: (input: CutWork & { readonly pitch: Pitch | undefined }) => nominalCut(input).run,
+    run: predictCut,
   }),
   entry({
     name: "PITCH",
@@ -53,7 +52,7 @@ export const cutting = [
       columns: {
         mean: column("count", "on the mean width"),
         most: column("count", "on the widest contact"),
-        fewest: column("count", "in the thinnest lasting contact, at the coarse end of the pitch"),
+        fewest: column("count", "in the thinnest lasting contact"),
       },
     },
     run: ({ section, pitch }: { readonly section: Shape; readonly pitch: Pitch }) =>
@@ -62,7 +61,7 @@ export const cutting = [
   entry({
     name: "CUTDATA",
     subject: "Cutting",
-    help: "The running sheet of one cut: pitch, band speed, chip, feed, rate low to high, power, limit, what to change first.",
+    help: "The running sheet of one cut: band speed, feed, pitch, teeth, bite, chip, rate low to high, limit, what to change first.",
     examples: [
       'SAW.CUTDATA("round 7", "17-4PH", "bi-metal", "card")',
       'SAW.CUTDATA("round 4", "A36", "carbide", "band speed")',
@@ -75,26 +74,28 @@ export const cutting = [
       form: "row",
       main: undefined,
       columns: {
+        bandSpeed: column("bandSpeed", "to set", 3),
+        feed: column("feed", "to set, mean over the way down", 3),
         pitch: column("text", "teeth per inch"),
-        teeth: column("count", "in the cut, on the mean width"),
-        bandSpeed: column("bandSpeed", "to set"),
-        chipThickness: column("chip", "mean over the cut"),
-        feed: column("feed", "mean over the way down"),
+        teeth: column("count", "in the cut, on the mean width", 3),
+        bite: column("chip", "area cut per length of band travel: rate / band speed", 3),
+        chipThickness: column("chip", "of one tooth, on the mean width", 3),
         rate: column("areaRate", "nominal, not a promise"),
-        rateLow: column("areaRate", "about 80 % of cuts fall between low and high"),
-        rateHigh: column("areaRate", "about 80 % of cuts fall between low and high"),
-        powerAtBand: column("power", "greatest on the way down"),
-        powerAtMotor: column("power", "through the drive, with the idle band"),
-        feedForce: column("force", "greatest on the way down"),
-        gulletFill: column("share", "fullest gullet, share of its room"),
-        limit: column("text", "what holds the cut back"),
+        rateLow: column("areaRate", "what stands behind low and high: see basis"),
+        rateHigh: column("areaRate", "what stands behind low and high: see basis"),
         minutes: column("minutes", "cutting only, nominal"),
         minutesLow: column("minutes", "at the high rate"),
         minutesHigh: column("minutes", "at the low rate"),
-        "break-in": column("text", "for a new blade"),
-        bandWidth: column("size", "of the band, yours or the usual one"),
-        notes: column("text", "what a careful sawyer would add"),
+        limit: column("text", "what holds the cut back"),
         changeFirst: column("text", "to cut faster"),
+        basis: column("text", "which figures are a handbook's, which derived, which judgement"),
+        powerAtBand: column("power", "greatest on the way down"),
+        powerAtMotor: column("power", "through the drive, with the idle band"),
+        feedForce: column("force", "greatest on the way down"),
+        gulletFill: column("ratio", "fullest gullet; 1 is all that may fill, 70 % of the gullet"),
+        bandWidth: column("size", "of the band, yours or the usual one"),
+        "break-in": column("text", "for a new blade"),
+        notes: column("text", "what a careful sawyer would add"),
         cautions: column("text", "reminders; the machine's manual comes first"),
       },
     },
@@ -125,10 +126,16 @@ export const cutting = [
       columns: {
         verdict: column("text", "what to change first"),
         rate: column("areaRate", "as it runs"),
-        chipThickness: column("chip", "mean over the cut"),
-        teeth: column("count", "in the cut, on the mean width"),
-        gulletFill: column("share", "fullest gullet, share of its room"),
-        speedAgainstGroup: column("ratio", "band speed / the group's nominal one"),
+        chipThickness: column("chip", "of one tooth, on the mean width", 3),
+        teeth: column("count", "in the cut, on the mean width", 3),
+        gulletFill: column("ratio", "fullest gullet; 1 is all that may fill, 70 % of the gullet"),
+        speedAgainstGroup: column("ratio", "band speed / the one that suits the work"),
+        feed: column("feed", "as it runs, mean over the way down", 3),
+        bandSpeedToSet: column("bandSpeed", "by the verdict", 3),
+        feedToSet: column("feed", "by the verdict, mean over the way down", 3),
+        minutesSaved: column("minutes", "of a cut, by the verdict; below 0 where it takes longer"),
+        expectedLow: column("areaRate", "at this pitch on this saw"),
+        expectedHigh: column("areaRate", "at this pitch on this saw"),
         cautions: column("text", "reminders; the machine's manual comes first"),
       },
     },
@@ -157,7 +164,7 @@ export const cutting = [
       columns: {
         depth: column("size", "below the top of the work"),
         width: column("size", "total contact"),
-        longest: column("size", "longest single contact"),
+        longest: column("size", "longest single contact; bars that touch are one"),
       },
     },
     run: contactRows,

@@ -1,61 +1,65 @@
+import { readPitch } from "../../src/blade/readPitch";
 import { predictCut } from "../../src/cutting/predictCut";
 import { findMaterial } from "../../src/material/findMaterial";
 import { readSection } from "../../src/section/readSection";
 import { sectionProfile } from "../../src/section/sectionProfile";
 import { defaultShop } from "../../src/shop/defaultShop";
+import { publishedRates, type PublishedRate } from "./published";
 
-/**
- * Area rates of band sawing [cm²/min] that a German vocational tables book prints by material on its sawing page (read);
- * it states no class of blade, no size and no band speed. Each with the grade that stands for it here.
- */
-const tablesBook: readonly (readonly [grade: string, printed: string, low: number, high: number])[] = [
-  ["A36", "structural and carbon steel", 170, 220],
-  ["1045", "structural and carbon steel", 170, 220],
-  ["4140", "heat-treatable steel", 130, 180],
-  ["4140 HT", "heat-treatable, case-hardening", 80, 180],
-  ["430", "stainless steel", 80, 120],
-  ["304", "stainless steel", 80, 120],
-  ["17-4PH", "stainless steel", 80, 120],
-  ["GCI-30", "cast iron", 80, 120],
-  ["65-45-12", "cast iron", 80, 120],
-  ["6061", "aluminium", 230, 280],
-  ["C36000", "brass", 130, 180],
-];
-const rounds = ["round 4 in", "round 7 in", "round 10 in"];
+/** One published rate beside the prediction, in the source's own unit. */
+export interface Compared {
+  readonly published: PublishedRate;
+  readonly group: string;
+  readonly low: number;
+  readonly nominal: number;
+  readonly high: number;
+  /** Nominal against the geometric middle of what is printed [-]. */
+  readonly ratio: number;
+  /** The geometric middle lies between low and high. */
+  readonly inside: boolean;
+}
 
-/** Predicted carbide rates beside the tables book's, by group: inside, or out and on which side. */
-export const comparisonRows = (): readonly (readonly string[])[] =>
-  tablesBook.map(([grade, printed, low, high]) => {
-    const material = findMaterial(grade, []);
-    const rates = rounds.map((size) => {
-      const section = readSection(size, "inch");
-      const profile = sectionProfile(section);
-      return (
-        predictCut({
-          section: { ...section, profile: () => profile },
-          material,
-          blade: "carbide",
-          shop: defaultShop,
-          pitch: undefined,
-        }).rate / 100
-      );
-    });
-    const [least, most] = [Math.min(...rates), Math.max(...rates)];
-    const verdict =
-      most < low
-        ? "outside, low"
-        : least > high
-          ? "outside, high"
-          : least >= low && most <= high
-            ? "inside"
-            : least < low
-              ? "in part low"
-              : "in part high";
-    return [
-      material.group!.name,
-      grade,
-      rates.map((r) => r.toFixed(0)).join(", "),
-      `${low}-${high} (${printed})`,
-      verdict,
-    ];
+const perUnit = { "in²": 25.4 ** 2, "cm²": 100 } as const;
+
+const compare = (published: PublishedRate): Compared => {
+  const section = readSection(published.section, "inch");
+  const profile = sectionProfile(section);
+  const material = findMaterial(published.grade, []);
+  const { rate, rateLow, rateHigh } = predictCut({
+    section: { ...section, profile: () => profile },
+    material,
+    blade: published.blade,
+    shop: defaultShop,
+    pitch: published.pitch === "" ? undefined : readPitch(published.pitch),
   });
+  const factor = perUnit[published.unit];
+  const middle = Math.sqrt(published.low * published.high) * factor;
+  return {
+    published,
+    group: material.group!.name,
+    low: rateLow / factor,
+    nominal: rate / factor,
+    high: rateHigh / factor,
+    ratio: rate / middle,
+    inside: rateLow <= middle && middle <= rateHigh,
+  };
+};
+
+/** Every published rate with what is predicted for it. */
+export const compared = (): readonly Compared[] => publishedRates.map(compare);
+
+/** Geometric mean of the ratios, their scatter ×/÷, and how many middles lie between low and high. */
+export function summary(rows: readonly Compared[]): {
+  readonly mean: number;
+  readonly scatter: number;
+  readonly inside: number;
+} {
+  const logs = rows.map((r) => Math.log(r.ratio));
+  const mean = logs.reduce((a, b) => a + b, 0) / logs.length;
+  const squares = logs.reduce((a, b) => a + (b - mean) ** 2, 0);
+  return {
+    mean: Math.exp(mean),
+    scatter: Math.exp(Math.sqrt(squares / (logs.length - 1))),
+    inside: rows.filter((r) => r.inside).length,
+  };
+}

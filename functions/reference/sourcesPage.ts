@@ -1,123 +1,207 @@
 import type { Constant } from "../../src/data/constant";
-import { cuttingConstants, widthChip, usualBands } from "../../src/data/cuttingConstants";
-import { groups } from "../../src/data/groups";
-import { constantTables } from "./constantTables";
-import { comparisonRows } from "./comparison";
-import { table } from "./reference";
+import { cuttingConstants, madePitches, pitchPoints, speedPoints, usualBands } from "../../src/data/cuttingConstants";
+import { groups, type BladeRow } from "../../src/data/groups";
+import { builtInMaterials } from "../../src/material/builtInMaterials";
 import { plainNumber } from "../kinds/sentence";
 import { words } from "../kinds/words";
+import { compared, summary, type Compared } from "./comparison";
+import { publishedPage, publishedRates, publishedSources } from "./published";
+import { table } from "./reference";
 
-const spread = (low: number, nominal: number, high: number): string =>
-  `${plainNumber(nominal)} (${plainNumber(low)}-${plainNumber(high)})`;
+/** Three significant digits, as they are read. */
+const three = (x: number): string => String(Number(x.toPrecision(3)));
 
-type Rows = readonly (readonly string[])[];
-
-/** A table of constants; `more` are rows of what is no single number. */
-const constantTable = (constants: Readonly<Record<string, Constant>>, more: Rows): readonly string[] =>
+const constantTable = (): readonly string[] =>
   table(
     ["constant", "value", "mark", "basis"],
     [
-      ...Object.entries(constants).map(([name, c]) => [
+      ...Object.entries<Constant>(cuttingConstants).map(([name, c]) => [
         words(name),
         `${plainNumber(c.value)} ${c.unit}`,
         c.mark,
         c.basis,
       ]),
-      ...more,
+      [
+        "usual band by overall width",
+        usualBands
+          .map(
+            (b) =>
+              `${b.width} × ${b.thickness} mm, kerf ${b.kerf}${b.upTo === Infinity ? " above" : ` to ${b.upTo} mm`}`,
+          )
+          .join("; "),
+        "judgement",
+        "kerfs: common practice",
+      ],
+      ["pitches made, bi-metal", madePitches["bi-metal"].join(" "), "common practice", "no source"],
+      ["pitches made, carbide", madePitches.carbide.join(" "), "common practice", "finer carbide is taken when it is typed"],
     ],
   );
 
-/** The constants of everything but the cut, table by table. */
-const otherConstants = (): readonly string[] =>
-  constantTables
-    .filter(({ constants }) => constants !== cuttingConstants)
-    .flatMap(({ title, constants }) => [`## Constants: ${title}`, "", ...constantTable(constants, []), ""])
-    .slice(0, -1);
-
-const cuttingRows = (): Rows => [
-  [
-    "chip by mean width",
-    widthChip.map(([w, f]) => `${f} at ${w} mm`).join(", "),
-    "derived",
-    "straight in the logarithm of the width, flat outside; low confidence",
-  ],
-  [
-    "usual band by overall width",
-    usualBands
-      .map(
-        (b) => `${b.width} × ${b.thickness} mm, kerf ${b.kerf}${b.upTo === Infinity ? " above" : ` to ${b.upTo} mm`}`,
-      )
-      .join("; "),
-    "judgement",
-    "kerfs: common practice",
-  ],
+const widthTables = (): readonly string[] => [
+  ...table(
+    ["mean width [in]", ...pitchPoints.map((p) => String(p.width))],
+    [
+      ["pitch", ...pitchPoints.map((p) => p.value)],
+      ["mark", ...pitchPoints.map((p) => p.mark)],
+    ],
+  ),
+  "",
+  ...table(
+    ["mean width [in]", ...speedPoints.map((p) => String(p.width))],
+    [
+      ["factor on the band speed", ...speedPoints.map((p) => String(p.value))],
+      ["mark", ...speedPoints.map((p) => p.mark)],
+    ],
+  ),
 ];
 
-const groupRows = (): Rows =>
-  groups.map((g) => {
-    const bi = g.blades["bi-metal"];
-    const bands =
-      bi === undefined
-        ? ["not suitable", "-"]
-        : [
-            spread(bi.speed.low / 1000, bi.speed.nominal / 1000, bi.speed.high / 1000),
-            spread(bi.chip.low * 1000, bi.chip.nominal * 1000, bi.chip.high * 1000),
-          ];
-    const { speed, chip } = g.blades.carbide;
-    return [
+const bladeCells = (row: BladeRow | undefined): readonly string[] =>
+  row === undefined ? ["-", "-", "-"] : [plainNumber(row.speed / 1000), plainNumber(row.bite * 1000), String(row.spread)];
+
+const groupTable = (): readonly string[] =>
+  table(
+    [
+      "group",
+      "letter",
+      "kc1.1 [N/mm²] / mc",
+      "R",
+      "HB0",
+      "bi-metal v",
+      "bite",
+      "S",
+      "carbide v",
+      "bite",
+      "S",
+    ],
+    groups.map((g) => [
       g.name,
       g.letter,
       `${g.kc11} / ${g.mc}`,
       String(g.chipVolume),
       String(g.maximumHardness),
-      ...bands,
-      spread(speed.low / 1000, speed.nominal / 1000, speed.high / 1000),
-      spread(chip.low * 1000, chip.nominal * 1000, chip.high * 1000),
-    ];
-  });
+      ...bladeCells(g.blades["bi-metal"]),
+      ...bladeCells(g.blades.carbide),
+    ]),
+  );
 
-/** docs/sources.md: every constant of the cutting model and every cutting group, with its mark. */
+const basisRows = (): readonly (readonly string[])[] =>
+  groups.flatMap((g) =>
+    (["bi-metal", "carbide"] as const).flatMap((blade) => {
+      const row = g.blades[blade];
+      if (row === undefined) return [];
+      const { speed, bite } = row.basis;
+      return [[g.name, blade, `${speed.mark}: ${speed.text}`, `${bite.mark}: ${bite.text}`, row.basis.spread]];
+    }),
+  );
+
+const gradeRows = (): readonly (readonly string[])[] =>
+  builtInMaterials.flatMap(({ key, name, group, bandSpeed, biteFactor }) =>
+    bandSpeed === undefined || group === undefined
+      ? []
+      : [
+          [
+            key,
+            name,
+            group.name,
+            three(bandSpeed.value / 304.8),
+            `${bandSpeed.basis.mark}: ${bandSpeed.basis.text}`,
+            biteFactor === undefined ? "" : String(biteFactor.value),
+            biteFactor === undefined ? "" : `${biteFactor.basis.mark}: ${biteFactor.basis.text}`,
+          ],
+        ],
+  );
+
+const comparedRow = ({ published: p, group, low, nominal, high, inside }: Compared): readonly string[] => [
+  group,
+  p.grade,
+  `${p.section} in`,
+  `${p.blade}${p.pitch === "" ? "" : ` ${p.pitch}`}`,
+  `${three(low)} / ${three(nominal)} / ${three(high)} ${p.unit}/min`,
+  `${p.low}-${p.high} ${p.unit}/min (${p.printed})`,
+  inside ? "inside" : "outside",
+  p.source,
+];
+
+/** The published comparison, by group. */
+function comparison(): readonly string[] {
+  const rows = compared();
+  const order = new Map(groups.map((g, i) => [g.name as string, i]));
+  const byGroup = [...rows].sort((a, b) => order.get(a.group)! - order.get(b.group)!);
+  const summed = (title: string, some: readonly Compared[]): readonly string[] => {
+    const { mean, scatter, inside } = summary(some);
+    return [title, String(some.length), mean.toFixed(3), `×/÷ ${scatter.toFixed(2)}`, `${inside} of ${some.length}`];
+  };
+  return [
+    `The model is calibrated on all ${publishedRates.length} rates below: that it gives them back shows that it fits them, not that it is right elsewhere. Groups that are not named here have no published rate behind them.`,
+    "",
+    ...table(
+      ["group", "grade", "section", "blade", "predicted low / nominal / high", "published", "its middle lies", "calibrated on"],
+      byGroup.map(comparedRow),
+    ),
+    "",
+    "Predicted against the geometric middle of what is printed:",
+    "",
+    ...table(
+      ["calibrated on", "rows", "geometric mean", "scatter", "middle between low and high"],
+      [
+        summed("the cutting chart: tool and stainless steel, bi-metal", rows.filter((r) => r.published.source === "chart")),
+        summed("the tables book: carbide", rows.filter((r) => r.published.source === "book")),
+        summed("all", rows),
+      ],
+    ),
+    "",
+    ...Object.entries(publishedSources).map(([name, text]) => `- ${name}: ${text}`),
+    `- band speeds of ${publishedPage.speeds.length} grades, and pitch and speed by size: ${publishedPage.source}`,
+  ];
+}
+
+/** docs/sources.md: every constant of the cutting model, every group and grade, with its mark, and what is published beside it. */
 export function sourcesPage(): string {
-  const bases = [...new Set(groups.flatMap((g) => [g.basis.force, g.basis.hardness, g.basis.ratio, g.basis.bands]))];
+  const bases = [...new Set(groups.flatMap((g) => [g.basis.force, g.basis.hardness, g.basis.ratio]))];
   return [
     "# Sources",
     "",
-    "Made by `npm run generate` from the data. Marks: **read** in the named source; **memory** of a source that was not read again; **common practice**, no source; **derived** from the formulas; **judgement**, chosen so that the model behaves, fitted to nothing.",
+    "Made by `npm run generate` from the data. Marks: **read** in the named source; **memory** of a source that was not read again; **common practice**, no source; **derived** from the formulas; **judgement**, chosen so that the model behaves, fitted to nothing. How the numbers are used: [method.md](method.md).",
     "",
     "## Constants of the cutting model",
     "",
-    ...constantTable(cuttingConstants, cuttingRows()),
+    ...constantTable(),
     "",
-    ...otherConstants(),
+    "## Pitch and band speed by the mean width of the work",
+    "",
+    "Straight in the logarithm of the width between the points. Pitch: the first line goes on down below 0.25 in, above 24 in it stays. Factor: flat outside. Read: Machinery's Handbook, 31st ed., p. 1245.",
+    "",
+    ...widthTables(),
     "",
     "## Cutting groups",
     "",
-    "Band speed in m/min and mean chip thickness in µm, nominal (low-high). The letter is the ISO 513 one as shops sort it.",
+    `Band speed v in m/min at 4 in (100 mm) of mean width, with coolant; bite in µm; S is the spread of the rate, ×/÷. Above the hardness HB0 the speed is taken back. The letter is the ISO 513 one as shops sort it. Bulky: ${groups
+      .filter((g) => g.bulky)
+      .map((g) => g.name)
+      .join(", ")} (magnesium is in it). Cut dry as a rule: ${groups
+      .filter((g) => g.dry)
+      .map((g) => g.name)
+      .join(", ")}, and magnesium.`,
     "",
-    ...table(
-      [
-        "group",
-        "letter",
-        "kc1.1 [N/mm²] / mc",
-        "chip volume",
-        "hardness to [HB]",
-        "bi-metal speed",
-        "bi-metal chip",
-        "carbide speed",
-        "carbide chip",
-      ],
-      groupRows(),
-    ),
+    ...groupTable(),
     "",
-    "## Compared with a tables book",
+    "Where speeds, bites and spreads come from:",
     "",
-    "Predicted carbide rates of solid rounds of 4, 7 and 10 in, no saw described, beside the area rates that a German vocational tables book prints for band sawing. The book states neither class of blade nor size nor band speed, so the table is a comparison, not a validation; groups outside are left outside and named.",
+    ...table(["group", "blade", "band speed", "bite", "spread"], basisRows()),
     "",
-    ...table(["group", "grade", "predicted [cm²/min]", "tables book [cm²/min]", "verdict"], comparisonRows()),
-    "",
-    "Where the values of the groups come from:",
+    "And the other values of the groups:",
     "",
     ...bases.map((b) => `- ${b}`),
+    "",
+    "## Grades with a band speed or a bite of their own",
+    "",
+    "Bi-metal, ft/min at 4 in of mean width, annealed or normalised; the factor stands on the group's bite. Every other grade takes its group's.",
+    "",
+    ...table(["key", "grade", "group", "speed", "mark", "bite ×", "mark"], gradeRows()),
+    "",
+    "## Beside what is published",
+    "",
+    ...comparison(),
     "",
   ].join("\n");
 }

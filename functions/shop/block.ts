@@ -74,8 +74,8 @@ function findLabel(written: string, own: readonly Material[]): Found {
   if (start === undefined)
     throw refuse('"{label}" is not a label of the shop block', { label: written.trim().slice(0, 40) });
   const rest = folded.slice(start.label.length + 1);
-  const group = groups.find((g) => g.name.toLowerCase() === rest);
-  return { row: start, of: group?.name ?? gradeOf(rest, written, own), written };
+  const group = groups.find((g) => g.name.toLowerCase() === rest)?.name ?? groups.find((g) => g.label === rest)?.label;
+  return { row: start, of: group ?? gradeOf(rest, written, own), written };
 }
 
 /** Nothing of the block is kept: it is read once per call. */
@@ -188,7 +188,7 @@ function put(shop: Record<string, unknown>, { row, of }: Found, value: unknown):
   const [field, blade] = row.key.split(".") as [string, string | undefined];
   if (of !== undefined) {
     const special: Special = { of, value: value as number };
-    if (blade === undefined) shop["rateFactors"] = [...(shop["rateFactors"] as readonly Special[]), special];
+    if (blade === undefined) shop[`${field}s`] = [...(shop[`${field}s`] as readonly Special[]), special];
     else {
       const all = shop["specialLives"] as Readonly<Record<string, readonly Special[]>>;
       shop["specialLives"] = { ...all, [blade]: [...(all[blade] ?? []), special] };

@@ -65,6 +65,7 @@ export const shopLabels: readonly ShopLabel[] = [
   row("Coolant", "coolant", choice("flood", "mist", "dry"), "flood; dry for magnesium", "how the cut is cooled"),
   row("Saw condition", "sawCondition", choice("good", "worn"), "", "worn: old, light or loose"),
   special(row("Rate factor", "rateFactor", between("ratio", k.rateFactorFrom, k.rateFactorTo), "", "own rate divided by the predicted one")),
+  special(row("Rate spread", "rateSpread", between("ratio", k.rateSpreadFrom, k.rateFactorTo), "by group and blade", "low and high are the rate divided and multiplied by it")),
   row("Break-in area", "breakInArea", number("area"), "", "area cut at reduced feed with each new blade"),
   row("Break-in feed share", "breakInFeedShare", share, "", "share of the feed during break-in"),
   row("Bi-metal price", "prices.bi-metal", money, "none", "price of one bi-metal blade"),

@@ -5,6 +5,4 @@ export interface Pitch {
   readonly fine: number;
   /** Mean pitch [mm], 25.4 / ((coarse + fine) / 2): the mean of the teeth per inch, as the trade counts. */
   readonly mean: number;
-  /** Greatest pitch [mm], at the coarse end. */
-  readonly greatest: number;
 }

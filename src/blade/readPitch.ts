@@ -18,14 +18,13 @@ const make = (text: string, coarse: number, fine: number): Pitch => ({
   coarse,
   fine,
   mean: 50.8 / (coarse + fine),
-  greatest: 25.4 / coarse,
 });
 
 /**
  * Reads a tooth pitch in teeth per inch: "3/4" is variable, from 3 to 4; a number, or "4", is straight.
  * Mean pitch p = 25.4 / ((coarse + fine) / 2). Below one tooth per inch write decimals: "0.75/1.25".
  * @param value the cell: text, or a number of teeth per inch [1/in]
- * @returns coarse and fine end [1/in], mean and greatest pitch [mm]
+ * @returns coarse and fine end [1/in], mean pitch [mm]
  * @throws InputError "invalid": not a pitch, coarser than 0.5 or finer than 32 teeth per inch, a variable pitch without its slash, or a date
  * @source definition; limits: ISO 4875-2:2006 pitches run from 32 to 0.75 teeth per inch (from memory); straight pitches: common practice, no source
  */

@@ -2,6 +2,7 @@ import type { BladeClass } from "../blade/bladeClass";
 import { InputError } from "../errors";
 import type { Material } from "../material/material";
 import type { Shop } from "../shop/shop";
+import { specialValue } from "../shop/specialValue";
 
 const labels: Readonly<Record<BladeClass, string>> = { "bi-metal": "Bi-metal", carbide: "Carbide" };
 
@@ -22,10 +23,8 @@ export function shopBlade({
   readonly material: Material;
   readonly shop: Shop;
 }): { readonly price: number; readonly life: number } {
-  const of = (name: string | undefined): number | undefined =>
-    shop.specialLives[blade].find((s) => s.of === name)?.value;
   const price = shop.prices[blade];
-  const life = of(material.key) ?? of(material.group?.name) ?? shop.lives[blade];
+  const life = specialValue(shop.specialLives[blade], material) ?? shop.lives[blade];
   if (price === undefined || life === undefined)
     throw new InputError("invalid", "settings", '{parameter} give no "{label}"', {
       label: `${labels[blade]} ${price === undefined ? "price" : "life"}`,

@@ -1,14 +1,14 @@
-import { cuttingConstants as k } from "../data/cuttingConstants";
-import { scenarios } from "./scenarios";
-import type { Phrase, Text } from "../phrase";
-import type { Profile } from "../section/section";
-import { bladeRow } from "./bladeRow";
-import { cautionsOf } from "./cautionsOf";
-import { cutFactors } from "./cutFactors";
 import type { Pitch } from "../blade/pitch";
-import { predictCut } from "./predictCut";
-import { prepareCut, type CutWork } from "./prepareCut";
-import { teethInCut } from "./teethInCut";
+import { InputError } from "../errors";
+import type { Text } from "../phrase";
+import type { Shop } from "../shop/shop";
+import { cautionsOf } from "./cautionsOf";
+import { choosePitch } from "./choosePitch";
+import type { CutWork } from "./cut";
+import { gulletRoom } from "./gulletRoom";
+import { judgeCut, type Seen } from "./judgeCut";
+import { meanChip } from "./meanChip";
+import { predictCut, type CutPrediction } from "./predictCut";
 
 export interface CutCheckInput extends CutWork {
   readonly pitch: Pitch;
@@ -16,124 +16,104 @@ export interface CutCheckInput extends CutWork {
   readonly minutes: number;
 }
 
-/** What the sawyer sees of the cut, and the group's range for it with all factors in. */
-interface Seen {
-  readonly fewest: number;
-  readonly fill: number;
-  readonly chip: number;
-  readonly speed: number;
-  readonly rate: number;
-  readonly leastSpeed: number;
-  readonly mostSpeed: number;
-  readonly leastChip: number;
-  readonly mostChip: number;
-  readonly rateLow: number;
-  readonly rateHigh: number;
+/** What a cut that runs is judged by; the refusal where nothing can be predicted for it. */
+type Judged =
+  | InputError
+  | (Omit<Seen, "predicted"> & { readonly predicted: CutPrediction; readonly at: (pitch: Pitch) => CutPrediction });
+
+/** The same saw with nothing that limits a cut. */
+const freed = (shop: Shop): Shop => ({
+  ...shop,
+  motorPower: undefined,
+  maximumFeed: undefined,
+  maximumFeedForce: undefined,
+  bandWidth: undefined,
+  minimumBandSpeed: undefined,
+  maximumBandSpeed: Infinity,
+});
+
+/** Predictions with the group's own spread, never the shop's: what is judged is the cut, not the log. */
+function judged(input: CutCheckInput, rate: number): Judged {
+  const shop = { ...input.shop, rateSpread: undefined, rateSpreads: [] };
+  const at = (pitch: Pitch): CutPrediction => predictCut({ ...input, shop, pitch });
+  const { bandSpeed, pitch } = input;
+  try {
+    const best = choosePitch(input);
+    const predicted = at(pitch);
+    const free = predictCut({ ...input, shop: freed(shop), pitch });
+    const load = rate / bandSpeed / (predicted.rate / predicted.run.speed);
+    const chip = meanChip({ rate, pitch, speed: bandSpeed, profile: predicted.cut.profile });
+    return { rate, bandSpeed, chip, gulletFill: predicted.run.gulletFill * load, predicted, free, best, at };
+  } catch (refusal) {
+    if (refusal instanceof InputError) return refusal;
+    throw refusal;
+  }
 }
 
-/** The faults in the order in which they spoil a blade; the first that holds is the verdict. */
-const faults: readonly (readonly [holds: (s: Seen) => boolean, template: string])[] = [
-  [
-    (s) => s.fewest < k.fewestFinestTeeth.value,
-    "Take a finer pitch first: only {fewest} of a tooth stands in the thinnest part.",
-  ],
-  [(s) => s.fill > 1, "Take a coarser pitch first: the gullets hold {fill} times what fits."],
-  [(s) => s.speed > s.mostSpeed, "Slow the band first: {speed} is above the fastest for this group, {mostSpeed}."],
-  [(s) => s.chip > s.mostChip, "Take feed off first: a chip of {chip} is above what a tooth stands, {mostChip}."],
-  [
-    (s) => s.chip < s.leastChip,
-    "Raise the feed first, or take a coarser pitch: a chip of {chip} rubs; teeth cut from {leastChip} up.",
-  ],
-  [
-    (s) => s.speed < s.leastSpeed,
-    "Raise the band speed first: {speed} is below the slowest for this group, {leastSpeed}.",
-  ],
-  [(s) => s.rate < s.rateLow, "Raise the feed first: {rate} is below the usual {rateLow} to {rateHigh}."],
-  [
-    (s) => s.rate > s.rateHigh,
-    "Faster than usual, {rate} against {rateLow} to {rateHigh}: watch the blade's life before anything is changed.",
-  ],
-];
-
-const verdictOf = (seen: Seen): Phrase => {
-  const found = faults.find(([holds]) => holds(seen));
-  const of = (quantity: "chip" | "bandSpeed" | "areaRate", number: number) => ({ number, quantity });
+/** Nothing can be predicted: the verdict is the reason, and what runs is still given. */
+function unjudged(refusal: InputError, { material, pitch, bandSpeed }: CutCheckInput, rate: number) {
+  const { group } = material;
   return {
-    template: found?.[1] ?? "Leave it as it is: {rate} is within the usual {rateLow} to {rateHigh}.",
-    facts: {
-      fewest: String(Number(seen.fewest.toPrecision(2))),
-      fill: String(Number(seen.fill.toPrecision(2))),
-      speed: of("bandSpeed", seen.speed),
-      mostSpeed: of("bandSpeed", seen.mostSpeed),
-      leastSpeed: of("bandSpeed", seen.leastSpeed),
-      chip: of("chip", seen.chip),
-      mostChip: of("chip", seen.mostChip),
-      leastChip: of("chip", seen.leastChip),
-      rate: of("areaRate", seen.rate),
-      rateLow: of("areaRate", seen.rateLow),
-      rateHigh: of("areaRate", seen.rateHigh),
-    },
+    verdict: { template: refusal.problem, facts: { ...refusal.facts, parameter: refusal.parameter } } as Text,
+    gulletFill: group === undefined ? refusal : rate / bandSpeed / gulletRoom(pitch.mean, group),
+    speedAgainstGroup: refusal,
+    bandSpeedToSet: refusal,
+    feedToSet: refusal,
+    minutesSaved: refusal,
+    expectedLow: refusal,
+    expectedHigh: refusal,
   };
-};
+}
 
-/** Fullest gullet on the way: a saw of constant rate thins the chip where the contact is long, one of constant feed does not. */
-const fullest = (
-  profile: Profile,
-  meanChip: number,
-  pitch: Pitch,
-  chipVolume: number,
-  constantFeed: boolean,
-): number => {
-  const room = k.gulletArea.value * k.gulletFill.value * pitch.mean ** 2;
-  return Math.max(
-    ...profile.stations
-      .filter((s) => s.contact > 0)
-      .map(
-        (s) => ((constantFeed ? meanChip : (meanChip * profile.meanWidth) / s.contact) * s.joined * chipVolume) / room,
-      ),
-  );
-};
+/** The verdict, what to set by it and what it saves. */
+function advised(seen: Exclude<Judged, InputError>, { minutes }: CutCheckInput) {
+  const { predicted, best, bandSpeed, at } = seen;
+  const { says, set } = judgeCut(seen);
+  const { height } = predicted.cut.profile;
+  const better = set === "best pitch" ? at(best) : predicted;
+  const now = { bandSpeedToSet: bandSpeed, feedToSet: height / minutes, minutesSaved: 0 };
+  const then = {
+    bandSpeedToSet: better.run.speed,
+    feedToSet: height / better.run.minutes,
+    minutesSaved: minutes - better.run.minutes,
+  };
+  return {
+    verdict: says as Text,
+    gulletFill: seen.gulletFill,
+    speedAgainstGroup: bandSpeed / predicted.cut.wanted,
+    ...(set === "as it runs" ? now : then),
+    expectedLow: predicted.rateLow,
+    expectedHigh: predicted.rateHigh,
+  };
+}
 
 /**
- * Judges a cut as it runs now: rate = A/minutes, mean chip = rate·p/(v·W), teeth, gullet fill, speed against the group's
- * nominal one, and what to change first.
+ * Judges a cut as it runs now: rate = A/minutes, mean chip = rate·p/(v·W), teeth W/p, gullet fill, speed against the one
+ * wanted, feed H/minutes, and what to change first with the settings that follow from it.
  * @param input section; material; blade; pitch [1/in]; bandSpeed v [mm/min]; minutes of cutting [min]; shop
- * @returns verdict [text]; rate [mm²/min]; chipThickness [mm]; teeth, gulletFill, speedAgainstGroup [-]; cautions [text]
- * @throws InputError "none": no cutting data, too hard for bi-metal; "invalid": work too big for the saw, an area alone
- * @source kinematics: German vocational tables book, sawing page (read); ranges: data/groups; the order of the faults: judgement
+ * @returns verdict [text]; rates [mm²/min]; chipThickness [mm]; teeth, gulletFill, speedAgainstGroup [-]; feeds and speeds [mm/min]; minutesSaved [min]; cautions [text]
+ * @throws InputError "invalid": an area alone
+ * @source kinematics: German vocational tables book, sawing page (read); the verdict: see judgeCut
  */
 export function cutCheck(input: CutCheckInput) {
-  const { section, material, blade, pitch, bandSpeed, minutes, shop } = input;
+  const { section, material, pitch, bandSpeed, minutes } = input;
   const profile = section.profile();
-  const { group, row } = bladeRow(material, blade);
-  const factors = cutFactors({ profile, material, group, shop });
-  const prepared = prepareCut(input, scenarios.nominal);
-  const predicted = predictCut(input);
-  const teeth = teethInCut({ profile, pitch });
   const rate = section.area / minutes;
-  const chip = (rate * pitch.mean) / (bandSpeed * profile.meanWidth);
-  const fill = fullest(profile, chip, pitch, group.chipVolume, shop.feedMode === "constant feed");
-  const leastChip = Math.min(k.rubbingChip.value, 0.7 * prepared.nominalChip);
-  const seen = {
-    fewest: teeth.fewest,
-    fill,
-    chip,
-    speed: bandSpeed,
-    rate,
-    leastSpeed: row.speed.low * factors.speed,
-    mostSpeed: row.speed.high * factors.speed,
-    leastChip,
-    mostChip: row.chip.high * factors.chip * factors.interrupted,
-    rateLow: predicted.rateLow,
-    rateHigh: predicted.rateHigh,
-  };
+  const seen = judged(input, rate);
+  const result = seen instanceof InputError ? unjudged(seen, input, rate) : advised(seen, input);
   return {
-    verdict: verdictOf(seen) as Text,
+    verdict: result.verdict,
     rate,
-    chipThickness: chip,
-    teeth: teeth.mean,
-    gulletFill: fill * k.gulletFill.value,
-    speedAgainstGroup: bandSpeed / (row.speed.nominal * factors.speed),
+    chipThickness: meanChip({ rate, pitch, speed: bandSpeed, profile }),
+    teeth: profile.meanWidth / pitch.mean,
+    gulletFill: result.gulletFill,
+    speedAgainstGroup: result.speedAgainstGroup,
+    feed: profile.height / minutes,
+    bandSpeedToSet: result.bandSpeedToSet,
+    feedToSet: result.feedToSet,
+    minutesSaved: result.minutesSaved,
+    expectedLow: result.expectedLow,
+    expectedHigh: result.expectedHigh,
     cautions: cautionsOf(material) as Text,
   };
 }

@@ -1,26 +1,15 @@
 import { cuttingConstants as k } from "../data/cuttingConstants";
+import type { Basis } from "../data/groups";
 import type { Text } from "../phrase";
 import { cautionsOf } from "./cautionsOf";
-import { changeFirst } from "./changeFirst";
+import type { PitchedWork } from "./cut";
 import { cutNotes } from "./cutNotes";
-import { limitPhrase } from "./limitPhrase";
-import type { Pitch } from "../blade/pitch";
+import { idlePower } from "./idlePower";
+import { limitWords } from "./limitWords";
+import { meanChip } from "./meanChip";
 import { predictCut, type CutPrediction } from "./predictCut";
-import type { CutWork } from "./prepareCut";
-import { teethInCut } from "./teethInCut";
 
-/** Motor power that the cut takes: through the drive, and what the band takes idle. */
-const motorPower = (bandPower: number, { shop }: CutWork): number => {
-  const { motorPower: motor, idlePower, driveEfficiency } = shop;
-  const idle =
-    idlePower ??
-    (motor === undefined
-      ? k.unknownIdle.value
-      : Math.min(k.idleMost.value * motor, k.idleBase.value + k.idleShare.value * motor));
-  return bandPower / driveEfficiency + idle;
-};
-
-const breakInText = ({ shop }: CutWork, { run }: CutPrediction): Text =>
+const breakInText = ({ shop }: PitchedWork, { run }: CutPrediction): Text =>
   shop.breakInArea === 0
     ? "New blade: same band speed, about half the feed for the first cuts, then raise it step by step."
     : {
@@ -31,39 +20,52 @@ const breakInText = ({ shop }: CutWork, { run }: CutPrediction): Text =>
         },
       };
 
+const said = ({ mark, text }: Basis): string => `${mark}, ${text}`;
+
+/** Which figures are the handbook's, which are derived, which are judgement. */
+const basisText = ({ cut }: CutPrediction, { material, blade }: PitchedWork): string => {
+  const { speed, bite, spread } = cut.row.basis;
+  const own = material.biteFactor;
+  const times = own === undefined || blade === "carbide" ? "" : `; × ${own.value} for this grade: ${said(own.basis)}`;
+  return `Band speed: ${said(speed)}. Pitch and size: Machinery's Handbook, 31st ed., p. 1245, read to 8 in wide. Bite: ${said(bite)}${times}. Low to high: ${spread}.`;
+};
+
 /**
- * The running sheet of one cut: pitch, band speed, chip thickness, feed, rate with low and high, power and force,
- * what holds it back, minutes = area / rate, and what to change first.
+ * The running sheet of one cut: what to set, what it gives with low and high, power and force, what holds it back,
+ * minutes = area / rate, what stands behind the figures and what to change first.
  * @param input section; material; blade class; pitch [1/in] or undefined; shop
  * @returns named values in core units [mm, mm/min, mm²/min, W, N, min] and sentences
  * @throws InputError as predictCut
  * @source data/groups, data/cuttingConstants; each constant with its mark
  */
-export function cutData(input: CutWork & { readonly pitch: Pitch | undefined }) {
+export function cutData(input: PitchedWork) {
   const prediction = predictCut(input);
-  const { cut, run, prepared, pitch, speed } = prediction;
-  const teeth = teethInCut({ profile: cut.profile, pitch });
+  const { cut, run, pitch, rate } = prediction;
+  const { profile } = cut;
+  const { limit, changeFirst } = limitWords(prediction);
   return {
-    pitch: pitch.text,
-    teeth: teeth.mean,
-    bandSpeed: speed,
-    chipThickness: run.meanChip,
-    feed: cut.profile.height / run.minutes,
-    rate: prediction.rate,
+    bandSpeed: run.speed,
+    feed: profile.height / run.minutes,
+    pitch: pitch.text as Text,
+    teeth: profile.meanWidth / pitch.mean,
+    bite: rate / run.speed,
+    chipThickness: meanChip({ rate, pitch, speed: run.speed, profile }),
+    rate,
     rateLow: prediction.rateLow,
     rateHigh: prediction.rateHigh,
-    powerAtBand: run.greatestPower,
-    powerAtMotor: motorPower(run.greatestPower, input),
-    feedForce: run.greatestForce * k.feedShare.value,
-    gulletFill: run.gulletFill * k.gulletFill.value,
-    limit: limitPhrase(prediction) as Text,
     minutes: run.minutes,
-    minutesLow: cut.profile.area / prediction.rateHigh,
-    minutesHigh: cut.profile.area / prediction.rateLow,
+    minutesLow: profile.area / prediction.rateHigh,
+    minutesHigh: profile.area / prediction.rateLow,
+    limit: limit as Text,
+    changeFirst,
+    basis: basisText(prediction, input) as Text,
+    powerAtBand: run.greatestPower,
+    powerAtMotor: run.greatestPower / input.shop.driveEfficiency + idlePower(input.shop),
+    feedForce: run.greatestForce * k.feedShare.value,
+    gulletFill: run.gulletFill,
+    bandWidth: cut.band.width,
     "break-in": breakInText(input, prediction),
-    bandWidth: prepared.band.width,
-    notes: cutNotes(prediction) as Text,
-    changeFirst: changeFirst(prediction) as Text,
+    notes: cutNotes(prediction, input) as Text,
     cautions: cautionsOf(input.material) as Text,
   };
 }

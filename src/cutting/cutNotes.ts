@@ -1,41 +1,61 @@
 import { cuttingConstants as k } from "../data/cuttingConstants";
+import type { Group } from "../data/groups";
 import type { Phrase } from "../phrase";
+import type { Cut, CutWork } from "./cut";
+import { meanChip } from "./meanChip";
 import type { CutPrediction } from "./predictCut";
 
 /** Groups whose surface hardens under a rubbing tooth: thin chips are a caution there, elsewhere a note. */
-const hardening = (name: string, letter: string): boolean =>
+const hardens = ({ name, letter }: Group): boolean =>
   letter === "S" || name === "austenitic stainless" || name === "duplex and PH stainless";
 
-/**
- * What a careful sawyer would add to a predicted cut: few teeth in the thin part, thin chips, a saw that runs too fast.
- * @param prediction a predicted cut
- * @returns sentences [text] with their facts; none where nothing is to be said
- * @source judgement; fewest teeth: see data/cuttingConstants
- */
-export function cutNotes({ cut, run, prepared }: CutPrediction): readonly Phrase[] {
-  const { profile, pitch, group } = cut;
+const note = (template: string, facts: Phrase["facts"] = {}): Phrase => ({ template, facts });
+
+/** What stands behind the rate: nothing published, or a factor of the shop outside what is published. */
+function rateNotes(cut: Cut, { blade }: CutWork): readonly Phrase[] {
+  const { row, rateFactor, group } = cut;
   const notes: Phrase[] = [];
-  const say = (template: string, facts: Phrase["facts"] = {}) => notes.push({ template, facts });
-  const inThin = profile.thinnest / pitch.greatest;
-  const teeth = String(Number(inThin.toPrecision(2)));
-  if (inThin < 1) say("{teeth} of a tooth in the wall: light feed.", { teeth });
-  else if (inThin < k.fewestTeeth.value) say("{teeth} teeth in the thinnest part: light feed.", { teeth });
-  else if (inThin < k.fewestSolidTeeth.value) say("Two teeth, not three, in the thinnest part.");
-  if (run.thinShare > k.thinChipShare.value) {
-    const facts = {
-      share: String(Math.round(run.thinShare * 100)),
-      chip: { number: Math.min(k.rubbingChip.value, 0.7 * prepared.nominalChip), quantity: "chip" as const },
-    };
-    say(
-      hardening(group.name, group.letter)
-        ? "Caution: chips under {chip} over {share} % of the cut area; this material work-hardens when teeth rub."
-        : "Thin chips, under {chip}, over {share} % of the cut area.",
-      facts,
+  if (cut.judged)
+    notes.push(
+      note("No published rate was found for {group} with {blade}: time a cut of your own.", { group: group.name, blade }),
     );
-  }
-  if (prepared.tooFast)
-    say(
-      "The slowest band speed of this saw is above the usual one: the chip is kept thin, expect a shorter blade life.",
+  if (rateFactor > row.spread || rateFactor < 1 / row.spread)
+    notes.push(
+      note(
+        "Rate factor {factor} is outside the published band: check the log (minutes, sizes, units) before setting this feed.",
+        { factor: String(Number(rateFactor.toPrecision(3))) },
+      ),
     );
   return notes;
+}
+
+/**
+ * What a careful sawyer would add to a predicted cut: few teeth in the thin part, thin chips, a saw that runs too fast,
+ * a rate that nothing published stands behind.
+ * @param prediction a predicted cut
+ * @param work section, material, blade, shop
+ * @returns sentences [text] with their facts; none where nothing is to be said
+ * @source judgement; fewest teeth and thin chip: see data/cuttingConstants
+ */
+export function cutNotes({ cut, run, pitch }: CutPrediction, work: CutWork): readonly Phrase[] {
+  const { profile, group, plan } = cut;
+  const notes: Phrase[] = [];
+  if (!plan.lawful(pitch)) {
+    const teeth = String(Number((profile.thinnest / pitch.mean).toPrecision(2)));
+    notes.push(note("{teeth} teeth in the thinnest part: light feed.", { teeth }));
+  }
+  const chip = meanChip({ rate: run.rate, pitch, speed: run.speed, profile });
+  if (chip < k.thinChip.value) {
+    const facts = { chip: { number: chip, quantity: "chip" as const } };
+    notes.push(
+      hardens(group)
+        ? note("Caution: a thin chip, {chip}; this material work-hardens when teeth rub.", facts)
+        : note("A thin chip, {chip}.", facts),
+    );
+  }
+  if (cut.credit < 1)
+    notes.push(
+      note("The slowest band speed of this saw is above the usual one: the chip is kept thin, expect a shorter blade life."),
+    );
+  return [...notes, ...rateNotes(cut, work)];
 }

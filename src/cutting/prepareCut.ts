@@ -1,61 +1,49 @@
-import { cuttingConstants as k } from "../data/cuttingConstants";
-import type { BladeRow, Group, Spread } from "../data/groups";
-import { InputError } from "../errors";
-import type { Material } from "../material/material";
-import type { Shape } from "../section/shape";
-import type { Shop, Special } from "../shop/shop";
-import { bandForce } from "./bandForce";
-import type { BladeClass } from "../blade/bladeClass";
-import { bladeRow } from "./bladeRow";
-import type { Chips, Cut, SawLimits } from "./cut";
-import { cutFactors } from "./cutFactors";
 import type { Pitch } from "../blade/pitch";
-import type { Scenario } from "./scenario";
+import { cuttingConstants as k } from "../data/cuttingConstants";
+import type { Group } from "../data/groups";
+import { InputError } from "../errors";
+import type { Kind } from "../section/profile";
+import { splitStations } from "../section/splitStations";
+import type { Shop } from "../shop/shop";
+import { specialValue } from "../shop/specialValue";
+import { bandForce } from "./bandForce";
+import { bladeRow } from "./bladeRow";
+import type { Cut, CutWork, SawLimits } from "./cut";
+import { cutSpeed } from "./cutSpeed";
+import { gulletRoom } from "./gulletRoom";
+import { idlePower } from "./idlePower";
+import { pitchPlan } from "./pitchPlan";
 import { usualBand, type Band } from "./usualBand";
 
-export interface CutWork {
-  readonly section: Shape;
-  readonly material: Material;
-  readonly blade: BladeClass;
-  readonly shop: Shop;
-}
-
-/** A cut with everything but its pitch, and what the rest of the model asks of it. */
-export interface PreparedCut {
-  readonly forPitch: (pitch: Pitch) => Cut;
-  /** Band speed of the group before the saw's own limits [mm/min]. */
-  readonly wantedSpeed: number;
-  readonly speed: number;
-  readonly slowestSpeed: number;
-  readonly capped: "none" | "saw" | "general";
-  readonly tooFast: boolean;
-  readonly band: Band;
-  readonly span: number;
-  readonly nominalChip: number;
-}
-
-/** A rate factor for the grade wins over one for its group, and both over the saw's. */
-const rateFactor = ({ rateFactors, rateFactor: general }: Shop, { key, group, rateFactor: own }: Material): number => {
-  const of = (name: string | undefined): number | undefined => rateFactors.find((s: Special) => s.of === name)?.value;
-  return own ?? of(key) ?? of(group?.name) ?? general;
+/** An interrupted cut bites less; it does not depend on the pitch. */
+const interrupted: Readonly<Record<Kind, number>> = {
+  solid: 1,
+  hollow: k.hollowBite.value,
+  "bundle of solids": k.solidBundleBite.value,
+  "bundle of hollow": k.hollowBundleBite.value,
 };
-
-const idleOf = ({ idlePower, motorPower }: Shop): number =>
-  idlePower ?? Math.min(k.idleMost.value * motorPower!, k.idleBase.value + k.idleShare.value * motorPower!);
 
 /** Power left at the band when the drive and the idle band have taken theirs [W]. */
-const bandPower = (shop: Shop): number | undefined =>
-  shop.motorPower === undefined ? undefined : Math.max(0, shop.driveEfficiency * (shop.motorPower - idleOf(shop)));
-
-/** Cutting force [N] that the band's stiffness and the saw's feed allow at one depth. */
-const forceLimit = (band: Band, span: number, shop: Shop, share: number): SawLimits["cuttingForce"] => {
-  const thrust = shop.maximumFeedForce ?? Infinity;
-  if (!band.described) return shop.maximumFeedForce === undefined ? undefined : () => thrust / share;
-  const central = bandForce({ ...band, span, extent: 0, tension: shop.bandTension }) * k.bucklingShare.value;
-  return (extent) => Math.min(thrust, central / (1 - extent / (2 * span))) / share;
+const bandPower = (shop: Shop): number | undefined => {
+  if (shop.motorPower === undefined) return undefined;
+  const idle = idlePower(shop);
+  if (idle < shop.motorPower) return shop.driveEfficiency * (shop.motorPower - idle);
+  const power = (number: number) => ({ number, quantity: "power" as const });
+  throw new InputError("invalid", "settings", "Idle power, {idle}, leaves nothing of Motor power, {motor}", {
+    idle: power(idle),
+    motor: power(shop.motorPower),
+  });
 };
 
-const refuseTooBig = ({ section }: CutWork, shop: Shop): void => {
+/** Feed force that the saw can give and half of the band's buckling load, more where the load is spread. */
+const feedForce = (band: Band, span: number, shop: Shop): SawLimits["feedForce"] => {
+  const thrust = shop.maximumFeedForce ?? Infinity;
+  if (!band.described) return shop.maximumFeedForce === undefined ? undefined : () => thrust;
+  const central = bandForce({ ...band, span, extent: 0, tension: shop.bandTension }) * k.bucklingShare.value;
+  return (extent) => Math.min(thrust, central / (1 - extent / (2 * span)));
+};
+
+function refuseWork({ section, material, shop }: CutWork): void {
   const { maximumExtent, height } = section.profile();
   const size = (number: number) => ({ number, quantity: "size" as const });
   if (shop.maximumWidth !== undefined && maximumExtent > shop.maximumWidth * (1 + 1e-9))
@@ -68,40 +56,6 @@ const refuseTooBig = ({ section }: CutWork, shop: Shop): void => {
       height: size(height),
       most: size(shop.maximumHeight),
     });
-};
-
-/** Top speed: the saw's own, else that of a general saw for the metals that could be cut far faster. */
-const topSpeed = (shop: Shop, letter: string): { readonly most: number; readonly capped: "saw" | "general" } =>
-  shop.maximumBandSpeed !== undefined
-    ? { most: shop.maximumBandSpeed, capped: "saw" }
-    : { most: letter === "N" ? k.generalTopSpeed.value : Infinity, capped: "general" };
-
-/**
- * The chip of carbide in non-ferrous metals belongs to plate saws at the group's own speed. On a saw that runs slower it
- * falls towards the bi-metal chip, which it is at half that speed and below.
- */
-const slowChip = ({ letter, blades }: Group, row: BladeRow, share: number): Spread => {
-  const bi = blades["bi-metal"];
-  if (letter !== "N" || bi === undefined) return row.chip;
-  const full = Math.min(1, Math.max(0, (share - k.plainChipShare.value) / (1 - k.plainChipShare.value)));
-  const mix = (of: keyof Spread): number => bi.chip[of] + (row.chip[of] - bi.chip[of]) * full;
-  return { low: mix("low"), nominal: mix("nominal"), high: mix("high") };
-};
-
-/**
- * Puts group, factors and saw together: band speed v = min(v nominal × factors, top speed), never under the saw's
- * slowest (there the chip is thinned by the same ratio: no credit for a saw that is too fast); chip load
- * q = f nominal × factors × 13.78 teeth × rate factor.
- * @param work section, material, blade, shop; scenario multipliers of the uncertain constants [-]
- * @returns the cut for any pitch; speeds [mm/min], sizes [mm], force [N]
- * @throws InputError "none": no data, too hard, saw too fast; "invalid": work too big, saw's speeds reversed, magnesium with flood coolant
- * @source data/groups, data/cuttingConstants
- */
-export function prepareCut(work: CutWork, scenario: Scenario): PreparedCut {
-  const { material, shop, section } = work;
-  const { group, row } = bladeRow(material, work.blade);
-  const profile = section.profile();
-  refuseTooBig(work, shop);
   if (material.family === "magnesium" && shop.coolant === "flood")
     throw new InputError(
       "invalid",
@@ -109,70 +63,70 @@ export function prepareCut(work: CutWork, scenario: Scenario): PreparedCut {
       "{material} must not be cut with flood coolant: water and burning magnesium give off hydrogen. Cut dry, or with the mineral oil made for it, and follow the safety data sheet",
       { material: material.name },
     );
-  const factors = cutFactors({ profile, material, group, shop });
-  const wanted = row.speed.nominal * factors.speed;
-  const { most, capped } = topSpeed(shop, group.letter);
-  const slowest = shop.minimumBandSpeed ?? 0;
-  if (slowest > (shop.maximumBandSpeed ?? Infinity))
-    throw new InputError("invalid", "settings", "Minimum band speed, {slowest}, is above Maximum band speed, {most}", {
-      slowest: { number: slowest, quantity: "bandSpeed" },
-      most: { number: most, quantity: "bandSpeed" },
-    });
-  const top = row.speed.high * factors.speed;
-  if (slowest > top)
-    throw new InputError(
-      "none",
-      "",
-      "The slowest band speed of this saw, {slowest}, is above the fastest for {group}, {top}",
-      {
-        slowest: { number: slowest, quantity: "bandSpeed" },
-        group: group.name,
-        top: { number: top, quantity: "bandSpeed" },
-      },
-    );
-  const speed = Math.max(slowest, Math.min(wanted, most));
-  const credit = speed > wanted ? wanted / speed : 1;
-  const chip = slowChip(group, row, speed / wanted);
-  const nominal = chip.nominal * factors.chip;
-  const load = nominal * k.referenceTeeth.value * scenario.rate * rateFactor(shop, material) * credit;
-  const floor = Math.min(k.rubbingChip.value, nominal * factors.interrupted) * credit;
-  const greatest = chip.high * factors.chip * factors.interrupted * scenario.toothLoad * credit;
-  const band = usualBand({ extent: profile.maximumExtent, shop });
-  const span = profile.maximumExtent + shop.guideGap;
-  const chipsFor = (pitch: Pitch): Chips => {
-    const crowded = Math.min(1, Math.sqrt(k.crowdedTeeth.value / (profile.meanWidth / pitch.mean)));
-    return { load: load * factors.interrupted * crowded, fullLoad: load * crowded, floor, greatest, nominal, credit };
-  };
-  const limits = {
-    maximumFeed: shop.maximumFeed,
-    cuttingForce: forceLimit(band, span, shop, k.feedShare.value * scenario.feedShare),
-    power: bandPower(shop),
-    constantFeed: shop.feedMode === "constant feed",
-  };
-  const force = {
-    kc11: group.kc11 * scenario.force,
-    mc: group.mc,
-    kerf: band.kerf * k.sawFactor.value * k.wearFactor.value,
-  };
-  const forPitch = (pitch: Pitch): Cut => ({
-    profile,
-    group,
-    pitch,
-    speed,
-    chips: chipsFor(pitch),
-    force,
-    limits,
-    chipVolume: group.chipVolume * scenario.chipVolume,
-  });
+}
+
+/** The factors on the bite that do not depend on the pitch [-]. */
+const biteFactors = ({ material, shop, section }: CutWork): { readonly all: number; readonly rateFactor: number } => {
+  const rateFactor = material.rateFactor ?? specialValue(shop.rateFactors, material) ?? shop.rateFactor;
+  const worn = shop.sawCondition === "worn" ? k.wornBite.value : 1;
+  return { all: interrupted[section.profile().kind] * worn * rateFactor, rateFactor };
+};
+
+/** Band, span, force law and limits: what the saw brings. */
+function sawOf({ section, shop }: CutWork, group: Group): Pick<Cut, "band" | "span" | "force" | "limits"> {
+  const { maximumExtent } = section.profile();
+  const band = usualBand({ extent: maximumExtent, shop });
+  const span = maximumExtent + shop.guideGap;
   return {
-    forPitch,
-    wantedSpeed: wanted,
-    speed,
-    slowestSpeed: slowest,
-    capped: speed < wanted ? capped : "none",
-    tooFast: credit < 1,
     band,
     span,
-    nominalChip: nominal,
+    force: { kc11: group.kc11, mc: group.mc, kerf: band.kerf * k.sawFactor.value * k.wearFactor.value },
+    limits: {
+      maximumFeed: shop.maximumFeed,
+      feedForce: feedForce(band, span, shop),
+      power: bandPower(shop),
+      constantFeed: shop.feedMode === "constant feed",
+    },
+  };
+}
+
+/**
+ * Puts grade, work, pitch and saw together: bite b = b of the grade × interruption × worn saw × rate factor × credit,
+ * room = (0.25·0.7/R)·p* × credit. The credit is wanted/v where the saw cannot run as slowly as wanted: no higher rate for it.
+ * @param work section, material, blade, shop
+ * @param pitch p [mm]
+ * @param factor a further factor on the bite [-]
+ * @returns the cut; speeds [mm/min], bites and sizes [mm], force [N]
+ * @throws InputError "none": no data, too hard, saw too fast; "invalid": work too big, saw's speeds reversed, no power left, magnesium with flood coolant
+ * @source data/groups, data/cuttingConstants
+ */
+export function prepareCut(work: CutWork, pitch: Pitch, factor = 1): Cut {
+  const { material, shop, section, blade } = work;
+  const { group, row } = bladeRow(material, blade);
+  const profile = section.profile();
+  refuseWork(work);
+  const speeds = cutSpeed({ row, group, material, meanWidth: profile.meanWidth, shop });
+  const credit = Math.min(1, speeds.wanted / speeds.speed);
+  const plan = pitchPlan({ profile, group, blade });
+  const { all, rateFactor } = biteFactors(work);
+  const rateSpread = specialValue(shop.rateSpreads, material) ?? shop.rateSpread;
+  const bite = row.bite * all * factor * credit;
+  const room = gulletRoom(plan.target, group) * credit;
+  return {
+    ...speeds,
+    ...sawOf(work, group),
+    profile,
+    group,
+    row,
+    pitch,
+    plan,
+    pitchFactor: plan.factor(pitch),
+    bite,
+    room,
+    rateFactor,
+    rateSpread,
+    judged: row.spread >= k.unpublishedSpread.value && rateFactor === 1 && rateSpread === undefined,
+    credit,
+    stations: splitStations({ profile, width: (k.fullTeeth.value * plan.target * Math.min(bite, room)) / bite }),
   };
 }

@@ -1,9 +1,9 @@
-import type { Profile } from "../section/section";
+import type { Profile } from "../section/profile";
 import type { Pitch } from "../blade/pitch";
 
 /**
- * Teeth in the cut: mean W/p on the mean width, most L/p on the widest contact, fewest in one lasting contact at the
- * coarse end of the pitch (the 20 % point of the shortest single contact, by travel).
+ * Teeth in the cut: mean W/p on the mean width, most L/p on the widest contact, fewest t/p in the
+ * thinnest lasting contact (a fifth of the way has a shorter single one), all at the mean pitch.
  * @param input profile [mm]; pitch [mm]
  * @returns mean, most, fewest [-]
  * @source z = L/p: German vocational tables book, sawing page (read); the lasting contact: judgement
@@ -16,6 +16,6 @@ export function teethInCut({ profile, pitch }: { readonly profile: Profile; read
   return {
     mean: profile.meanWidth / pitch.mean,
     most: profile.maximumWidth / pitch.mean,
-    fewest: profile.thinnest / pitch.greatest,
+    fewest: profile.thinnest / pitch.mean,
   };
 }

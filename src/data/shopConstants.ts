@@ -9,6 +9,7 @@ export const shopConstants = {
   breakInFeedShare: constant(0.5, "-", "common practice", "feed of a new blade against the usual one"),
   rateFactorFrom: constant(0.05, "-", "judgement", "beyond this the like grade, or the log, is the wrong one"),
   rateFactorTo: constant(20, "-", "judgement", "beyond this the like grade, or the log, is the wrong one"),
+  rateSpreadFrom: constant(1, "-", "derived", "low and high at the rate itself"),
   densityFrom: constant(1000e-9, "kg/mm³", "judgement", "magnesium-lithium; no metal's number in the block's other units is in range"),
   densityTo: constant(23_000e-9, "kg/mm³", "judgement", "tungsten and the platinum metals"),
   bandWidthFrom: constant(5, "mm", "judgement", "narrowest usual band"),

@@ -1,4 +1,5 @@
 import { forceConstants } from "../data/forceConstants";
+import { gradeRows } from "../data/gradeSpeeds";
 import { groups } from "../data/groups";
 import { familyConditions, materialRows, type MaterialRow } from "../data/materials";
 import type { Designation, DesignationKind, Material } from "./material";
@@ -10,6 +11,26 @@ const bases = {
 } as const;
 const kinds: readonly DesignationKind[] = ["UNS", "AISI, SAE or ASTM", "W.-Nr.", "EN number", "EN name", "JIS"];
 const groupByName: ReadonlyMap<string, (typeof groups)[number]> = new Map(groups.map((group) => [group.name, group]));
+
+const handbook = "Machinery's Handbook, 31st ed., p. 1245";
+const feetPerMinute = 304.8; // mm/min
+
+/** A grade's own band speed and bite, by the key of its material. */
+const own: ReadonlyMap<string, Pick<Material, "bandSpeed" | "biteFactor">> = new Map(
+  gradeRows.map(([key, speed, mark, text, bite, biteMark, biteText]) => [
+    key,
+    {
+      bandSpeed: {
+        value: speed * feetPerMinute,
+        basis: { mark, text: mark === "read" ? `${handbook}${text === "" ? "" : `, ${text}`}` : text },
+      },
+      biteFactor:
+        bite === undefined || biteMark === undefined
+          ? undefined
+          : { value: bite, basis: { mark: biteMark, text: biteText ?? "" } },
+    },
+  ]),
+);
 
 function words(text: string): readonly string[] {
   return text === "" ? [] : text.split(" ");
@@ -51,6 +72,8 @@ function readRow(row: MaterialRow): Material {
     answersTo: words(answers),
     letter,
     group: groupByName.get(group),
+    bandSpeed: own.get(key)?.bandSpeed,
+    biteFactor: own.get(key)?.biteFactor,
     density: density * 1e-9,
     hardness: { least, most },
     tensile,

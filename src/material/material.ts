@@ -1,5 +1,5 @@
 import type { ForceConstants } from "../data/forceConstants";
-import type { Group } from "../data/groups";
+import type { Basis, Group } from "../data/groups";
 
 export type DesignationKind =
   "name" | "UNS" | "AISI, SAE or ASTM" | "W.-Nr." | "EN number" | "EN name" | "JIS" | "also called";
@@ -27,6 +27,10 @@ export interface Material {
   readonly letter: string;
   /** Cutting group; undefined where there is no cutting data. */
   readonly group: Group | undefined;
+  /** Band speed of bi-metal in this grade at a mean width of 4 in [mm/min]; undefined: the group's. */
+  readonly bandSpeed: { readonly value: number; readonly basis: Basis } | undefined;
+  /** Factor of this grade on the group's bite [-]; undefined: 1. */
+  readonly biteFactor: { readonly value: number; readonly basis: Basis } | undefined;
   /** [kg/mm³] */
   readonly density: number;
   /** [HB] */

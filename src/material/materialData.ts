@@ -1,5 +1,6 @@
 import { generalCautions, hazardTexts } from "../data/cautions";
 import { InputError } from "../errors";
+import { cuttingBasis } from "./cuttingBasis";
 import { describeDesignation } from "./describeDesignation";
 import type { Material } from "./material";
 import type { MaterialMatch } from "./matchMaterial";
@@ -30,15 +31,11 @@ function letterOf({ letter, group }: Material): string {
 }
 
 function sourcesOf(material: Material): string {
-  const lines = provenance(material).map(({ label, source }) => `${label}: ${source}`);
-  return [...lines, ...(material.group === undefined ? [] : [`speeds and chips: ${material.group.basis.bands}`])].join(
-    "; ",
-  );
+  return [...provenance(material), ...cuttingBasis(material)].map(({ label, source }) => `${label}: ${source}`).join("; ");
 }
 
 function confidenceOf(material: Material): string {
-  const marks = provenance(material).map(({ label, mark }) => `${label} ${mark}`);
-  return `${marks.join(", ")}; cutting data: a starting point, not measured`;
+  return [...provenance(material), ...cuttingBasis(material)].map(({ label, mark }) => `${label}: ${mark}`).join("; ");
 }
 
 /**

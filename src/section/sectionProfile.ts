@@ -1,18 +1,26 @@
-import type { Kind, Profile, Section } from "./section";
+import { cuttingConstants as k } from "../data/cuttingConstants";
+import type { Kind, Profile, SlabRun, Station } from "./profile";
+import type { Outline, Section } from "./section";
 import { sectionStack } from "./sectionStack";
-import type { Contact } from "./slab";
+import type { Contact, Part, Slab } from "./slab";
 import { slabContact } from "./slabContact";
-import { slabStations, type Part } from "./slabStations";
-import { thinnestContact, type SlabRun } from "./thinnestContact";
+import { slabStations } from "./slabStations";
+import { thinnestContact } from "./thinnestContact";
 
 /**
- * Engaged width over the height of a stack. Sums hold to rounding: Σ travel = height, Σ travel·contact = area.
+ * Engaged width over the height of a stack. Sums hold to rounding: Σ travel = height, Σ travel·contact = area. A round is
+ * the round of diameter 1, times its diameter.
  * @param section the stack [-]
  * @returns area [mm²]; height, widths, contacts and stations [mm]; kind [text]
  * @throws InputError "invalid": only an area is known
- * @source geometry; gap of 20 mm for joined contacts and the 20 % point for the thinnest are judgement
+ * @source geometry; the fifth of the way for the thinnest contact: judgement, data/cuttingConstants
  */
 export function sectionProfile(section: Section): Profile {
+  const diameter = roundDiameter(section);
+  return diameter === undefined ? stackProfile(section) : scaled(unitRound, diameter, section);
+}
+
+function stackProfile(section: Section): Profile {
   const { layers, height, barHeight, width, spread } = sectionStack(section);
   const parts: Part[] = [];
   let above = 0;
@@ -21,22 +29,12 @@ export function sectionProfile(section: Section): Profile {
     above += times * period;
   }
   const runs = parts.map((part): SlabRun => {
-    const { slab, times } = part;
-    const curved = slab.courses.some(({ edges }) => edges.some(({ r }) => r > 0));
+    const { slab } = part;
     const [first, last] = [slabContact(slab, slab.top, spread), slabContact(slab, slab.bottom, spread)];
-    return {
-      stations: slabStations(part, spread, barHeight),
-      first,
-      last,
-      curved,
-      height: slab.bottom - slab.top,
-      times,
-      top: part.above + slab.top,
-    };
+    return { ...part, ...slabStations(part, spread, barHeight), first, last };
   });
-  const stations = runs.flatMap((run) => run.stations);
   const meanWidth = section.area / height;
-  const thin = thinnestContact(runs, 0.2);
+  const thin = thinnestContact(runs, k.thinnestWay.value);
   return {
     section,
     area: section.area,
@@ -46,27 +44,110 @@ export function sectionProfile(section: Section): Profile {
     maximumExtent: width * spread.secant,
     thinnest: section.hollow ? thin : Math.min(thin, meanWidth),
     kind: kindOf(section),
-    stations,
+    stations: runs.flatMap((run) => run.stations),
+    runs,
+    spread,
+    barHeight,
   };
 }
 
 /** Between stations a contact is greatest at a break, where it may jump: both sides of each count. */
-function greatest(runs: readonly SlabRun[]): Pick<Profile, "maximumWidth" | "longestContact" | "longestJoined"> {
-  let [maximumWidth, longestContact, longestJoined] = [0, 0, 0];
-  const take = ({ contact, longest, joined }: Contact) => {
+function greatest(runs: readonly SlabRun[]): Pick<Profile, "maximumWidth" | "longestContact"> {
+  let [maximumWidth, longestContact] = [0, 0];
+  const take = ({ contact, longest }: Contact) => {
     maximumWidth = Math.max(maximumWidth, contact);
     longestContact = Math.max(longestContact, longest);
-    longestJoined = Math.max(longestJoined, joined);
   };
   for (const { first, stations, last } of runs) {
     take(first);
     stations.forEach(take);
     take(last);
   }
-  return { maximumWidth, longestContact, longestJoined };
+  return { maximumWidth, longestContact };
 }
 
 function kindOf({ pieces, hollow }: Section): Kind {
   if (pieces > 1) return hollow ? "bundle of hollow" : "bundle of solids";
   return hollow ? "hollow" : "solid";
+}
+
+/** Diameter of a single solid round that is cut square [mm]; undefined for every other stack. */
+function roundDiameter({ outline, pieces, mitre }: Section): number | undefined {
+  const [corners, ...holes] = outline?.loops ?? [];
+  if (corners?.length !== 4 || holes.length > 0 || pieces !== 1 || mitre !== 0) return undefined;
+  const [first, second, third] = corners as [(typeof corners)[0], (typeof corners)[0], (typeof corners)[0]];
+  const [width, height] = [second.x - first.x, third.y - second.y];
+  return width > 0 && width === height && corners.every(({ r }) => 2 * r === width) ? width : undefined;
+}
+
+const roundOutline: Outline = { loops: [[0, 1, 2, 3].map((i) => ({ x: i % 3 === 0 ? 0 : 1, y: i < 2 ? 0 : 1, r: 0.5 }))] };
+
+/** The round of diameter 1; a fifth of its way has contacts under 2·√(0.1·0.9) of the diameter. */
+const unitRound: Profile = {
+  ...stackProfile({
+    text: "",
+    note: "",
+    area: Math.PI / 4,
+    pieces: 1,
+    rows: 1,
+    columns: 1,
+    nested: false,
+    pieceArea: Math.PI / 4,
+    hollow: false,
+    mitre: 0,
+    outline: roundOutline,
+  }),
+  thinnest: Math.sqrt(k.thinnestWay.value * (2 - k.thinnestWay.value)),
+};
+
+const scaledContact = <T extends Contact>(c: T, d: number) => ({
+  contact: c.contact * d,
+  extent: c.extent * d,
+  longest: c.longest * d,
+  shortest: c.shortest * d,
+});
+
+const scaledStation = (s: Station, d: number): Station => ({
+  depth: s.depth * d,
+  travel: s.travel * d,
+  ...scaledContact(s, d),
+});
+
+const scaledSlab = ({ top, bottom, courses }: Slab, d: number): Slab => ({
+  top: top * d,
+  bottom: bottom * d,
+  courses: courses.map(({ edges, drop, shift }) => ({
+    drop: drop * d,
+    shift: shift * d,
+    edges: edges.map((e) => ({ ...e, top: e.top * d, bottom: e.bottom * d, x: e.x * d, centre: e.centre * d, r: e.r * d })),
+  })),
+});
+
+function scaled(unit: Profile, d: number, section: Section): Profile {
+  const runs = unit.runs.map(
+    (run): SlabRun => ({
+      slab: scaledSlab(run.slab, d),
+      times: run.times,
+      above: run.above * d,
+      stations: run.stations.map((s) => scaledStation(s, d)),
+      factor: run.factor,
+      first: scaledContact(run.first, d),
+      last: scaledContact(run.last, d),
+    }),
+  );
+  return {
+    section,
+    area: section.area,
+    height: d,
+    meanWidth: section.area / d,
+    maximumWidth: d,
+    longestContact: d,
+    maximumExtent: d,
+    thinnest: unit.thinnest * d,
+    kind: "solid",
+    stations: runs.flatMap((run) => run.stations),
+    runs,
+    spread: { ...unit.spread, spacing: d },
+    barHeight: d,
+  };
 }

@@ -15,6 +15,14 @@ export interface Slab {
   readonly courses: readonly Course[];
 }
 
+/** A slab and how the stack repeats it. */
+export interface Part {
+  readonly slab: Slab;
+  readonly times: number;
+  /** Depth of the first one's frame in the stack [mm]. */
+  readonly above: number;
+}
+
 /** Slabs that the stack repeats: repetition i has its depths at i × period. */
 export interface Layer {
   readonly times: number;
@@ -37,7 +45,6 @@ export interface Stack {
 export interface Contact {
   readonly contact: number;
   readonly extent: number;
-  readonly joined: number;
   readonly longest: number;
   readonly shortest: number;
 }

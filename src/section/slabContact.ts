@@ -1,72 +1,64 @@
+import { cuttingConstants as k } from "../data/cuttingConstants";
 import { edgeX } from "./edgeX";
 import type { Contact, Slab, Spread } from "./slab";
 
-/** Chips are not shed in a shorter gap than this [mm]; judgement. */
-const shortGap = 20;
+interface Span {
+  readonly start: number;
+  readonly length: number;
+}
 
 /**
- * Contacts of the band at one depth of a slab: the metal between every second pair of edges, for all columns.
+ * Contacts of the band at one depth of a slab: the metal between every second pair of edges, for all columns. Single
+ * contacts less than 0.5 mm apart along the band count as one: bars that touch are one.
  * @param slab with its edges [-]
  * @param depth in the slab's own frame [mm]
  * @param spread columns, their distance [mm], mitre and share [-]
- * @returns total, extent, longest joined run, longest and shortest single contact [mm]
- * @source geometry; bars that touch count as separate contacts, but as one for chips
+ * @returns total, extent, longest and shortest single contact [mm]
+ * @source geometry; the gap: judgement, data/cuttingConstants
  */
 export function slabContact(slab: Slab, depth: number, spread: Spread): Contact {
-  const starts: number[] = [];
-  const lengths: number[] = [];
-  let [total, longest, shortest, left, right] = [0, 0, Infinity, Infinity, -Infinity];
-  for (const { edges, drop, shift } of slab.courses) {
-    for (let i = 0; i + 1 < edges.length; i += 2) {
-      const start = edgeX(edges[i]!, depth - drop) + shift;
-      const length = Math.max(0, edgeX(edges[i + 1]!, depth - drop) + shift - start);
-      starts.push(start);
-      lengths.push(length);
-      total += length;
-      longest = Math.max(longest, length);
-      shortest = Math.min(shortest, length);
-      left = Math.min(left, start);
-      right = Math.max(right, start + length);
-    }
-  }
   const { columns, spacing, secant, share } = spread;
+  const bar = barSpans(slab, depth);
+  const single = columns === 1 && slab.courses.length === 1;
+  const spans = single ? bar : repeated(bar, columns, spacing);
+  const gap = k.touchingGap.value / secant;
+  let [total, longest, shortest, run, end] = [0, 0, Infinity, 0, -Infinity];
+  for (const { start, length } of spans) {
+    if (start - end >= gap && end > -Infinity) {
+      longest = Math.max(longest, run);
+      shortest = Math.min(shortest, run);
+      run = 0;
+    }
+    run += length;
+    total += length;
+    end = start + length;
+  }
   const scale = secant * share;
-  const ordered = columns === 1 && slab.courses.length === 1;
-  const run = ordered ? longestRun(starts, lengths, secant) : spreadRun(starts, lengths, spread);
-  const extent = (right - left + (columns - 1) * spacing) * secant;
+  const first = spans[0];
   return {
-    contact: columns * total * scale,
-    extent,
-    joined: run * scale,
-    longest: longest * scale,
-    shortest: shortest * scale,
+    contact: total * scale,
+    extent: first === undefined ? 0 : (end - first.start) * secant,
+    longest: Math.max(longest, run) * scale,
+    shortest: Math.min(shortest, run) * scale,
   };
 }
 
-/** Greatest sum of lengths with short gaps between them; starts run from left to right. */
-function longestRun(starts: readonly number[], lengths: readonly number[], secant: number): number {
-  let [longest, run, end] = [0, 0, -Infinity];
-  for (let i = 0; i < starts.length; i++) {
-    const length = lengths[i]!;
-    run = (starts[i]! - end) * secant < shortGap ? run + length : length;
-    end = starts[i]! + length;
-    longest = Math.max(longest, run);
+/** The metal of one bar of every row at a depth, each row from left to right. */
+function barSpans({ courses }: Slab, depth: number): Span[] {
+  const spans: Span[] = [];
+  for (const { edges, drop, shift } of courses) {
+    for (let i = 0; i + 1 < edges.length; i += 2) {
+      const start = edgeX(edges[i]!, depth - drop) + shift;
+      spans.push({ start, length: Math.max(0, edgeX(edges[i + 1]!, depth - drop) + shift - start) });
+    }
   }
-  return longest;
+  return spans;
 }
 
-function spreadRun(
-  starts: readonly number[],
-  lengths: readonly number[],
-  { columns, spacing, secant }: Spread,
-): number {
-  const spans = Array.from({ length: columns }, (_, column) =>
-    starts.map((start, i) => [start + column * spacing, lengths[i]!] as const),
-  ).flat();
-  spans.sort((a, b) => a[0] - b[0]);
-  return longestRun(
-    spans.map(([start]) => start),
-    spans.map(([, length]) => length),
-    secant,
-  );
+function repeated(bar: readonly Span[], columns: number, spacing: number): readonly Span[] {
+  return Array.from({ length: columns }, (_, column) =>
+    bar.map(({ start, length }) => ({ start: start + column * spacing, length })),
+  )
+    .flat()
+    .sort((a, b) => a.start - b.start);
 }

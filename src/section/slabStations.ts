@@ -1,15 +1,7 @@
-import type { Station } from "./section";
-import type { Slab, Spread } from "./slab";
+import type { Station } from "./profile";
+import type { Part, Slab, Spread } from "./slab";
 import { slabArea } from "./slabArea";
 import { slabContact } from "./slabContact";
-
-/** A slab and how the stack repeats it. */
-export interface Part {
-  readonly slab: Slab;
-  readonly times: number;
-  /** Depth of the first one's frame in the stack [mm]. */
-  readonly above: number;
-}
 
 interface Point {
   /** Depth in the slab [0 to 1]. */
@@ -25,28 +17,32 @@ interface Point {
  * @param part slab with its edges, times it is repeated [-], depth of its frame's zero [mm]
  * @param spread columns, their distance [mm], mitre and share [-]
  * @param height of one bar: low slabs get fewer points [mm]
- * @returns stations [mm]
+ * @returns stations [mm] and the factor that they carry [-]
  * @source Gauss-Legendre quadrature; exact areas by geometry
  */
-export function slabStations({ slab, times, above }: Part, spread: Spread, height: number): readonly Station[] {
+export function slabStations(
+  { slab, times, above }: Part,
+  spread: Spread,
+  height: number,
+): { readonly stations: readonly Station[]; readonly factor: number } {
   const { top, bottom } = slab;
   const deep = bottom - top;
   const chosen = points(slab, height);
   const contacts = chosen.map(({ at }) => slabContact(slab, top + at * deep, spread));
   const estimate = contacts.reduce((sum, { contact }, i) => sum + chosen[i]!.weight * contact, 0) * deep;
   const factor = slabArea(slab, spread) / estimate;
-  return contacts.map(({ contact, extent, joined, longest, shortest }, i): Station => {
+  const stations = contacts.map(({ contact, extent, longest, shortest }, i): Station => {
     const { at, weight } = chosen[i]!;
     return {
       depth: above + top + at * deep,
       travel: times * weight * deep,
       contact: contact * factor,
       extent,
-      joined: joined * factor,
       longest: longest * factor,
       shortest: shortest * factor,
     };
   });
+  return { stations, factor };
 }
 
 function points({ top, bottom, courses }: Slab, height: number): readonly Point[] {

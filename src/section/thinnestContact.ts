@@ -1,19 +1,4 @@
-import type { Station } from "./section";
-import type { Contact } from "./slab";
-
-/** Stations of one slab with what the band meets right at its top and bottom. */
-export interface SlabRun {
-  readonly stations: readonly Station[];
-  readonly first: Contact;
-  readonly last: Contact;
-  /** Bounded by arcs: the square of a contact runs nearly straight where a round begins. */
-  readonly curved: boolean;
-  /** Height of the slab and how often the stack has it. */
-  readonly height: number;
-  readonly times: number;
-  /** Depth of its top [mm]. */
-  readonly top: number;
-}
+import type { SlabRun } from "./profile";
 
 interface Piece {
   readonly low: number;
@@ -30,6 +15,8 @@ interface Piece {
  * @source definition; measured against closed forms within 0.5 % (round, diamond)
  */
 export function thinnestContact(runs: readonly SlabRun[], share: number): number {
+  const level = runs[0]!.first.shortest;
+  if (runs.every((run) => isLevel(run, level))) return level;
   const pieces: Piece[] = [];
   for (const run of runs) addPieces(run, pieces);
   let [high, way] = [0, 0];
@@ -46,8 +33,15 @@ export function thinnestContact(runs: readonly SlabRun[], share: number): number
   return Math.sqrt(high);
 }
 
+const isLevel = ({ first, last, stations }: SlabRun, level: number): boolean =>
+  first.shortest === level && last.shortest === level && stations.length === 1;
+
 /** Pieces between neighbouring depths, as squares of the shortest contact; straight slabs are cut finer, so that squares serve them too. */
-function addPieces({ stations, first, last, curved, height, times, top }: SlabRun, pieces: Piece[]): void {
+function addPieces({ stations, first, last, slab, above, times }: SlabRun, pieces: Piece[]): void {
+  const top = above + slab.top;
+  const height = slab.bottom - slab.top;
+  // The square of a contact runs nearly straight where a round begins.
+  const curved = slab.courses.some(({ edges }) => edges.some(({ r }) => r > 0));
   let [y, value] = [0, first.shortest];
   for (let i = 0; i <= stations.length; i++) {
     const station = stations[i];

@@ -31,6 +31,8 @@ export const defaultShop: Shop = {
   sawCondition: "good",
   rateFactor: 1,
   rateFactors: [],
+  rateSpread: undefined,
+  rateSpreads: [],
   breakInArea: 0,
   breakInFeedShare: k.breakInFeedShare.value,
   prices: { "bi-metal": undefined, carbide: undefined },

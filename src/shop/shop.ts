@@ -4,7 +4,7 @@ import type { Material } from "../material/material";
 
 /** A value of the shop block that holds for one cutting group or one grade only. */
 export interface Special {
-  /** Name of a cutting group, or key of a material. */
+  /** Label of a cutting group (tool steel means both of its groups), or key of a material. */
   readonly of: string;
   readonly value: number;
 }
@@ -39,6 +39,9 @@ export interface Shop {
   readonly sawCondition: "good" | "worn";
   readonly rateFactor: number;
   readonly rateFactors: readonly Special[];
+  /** Low and high of the rate are ÷ and × this; undefined: the group's own spread. */
+  readonly rateSpread: number | undefined;
+  readonly rateSpreads: readonly Special[];
   readonly breakInArea: number;
   readonly breakInFeedShare: number;
   readonly prices: Readonly<Record<BladeClass, number | undefined>>;

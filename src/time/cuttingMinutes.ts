@@ -1,5 +1,5 @@
-import { contactSplit } from "../section/contactSplit";
 import type { Shape } from "../section/shape";
+import { splitStations } from "../section/splitStations";
 
 /**
  * Minutes of cutting at a constant removal rate, T = A/rate. With a maximum feed, T = (area where the contact is at
@@ -19,6 +19,9 @@ export function cuttingMinutes({
   readonly maximumFeed: number | undefined;
 }): number {
   if (maximumFeed === undefined) return section.area / rate;
-  const { wideArea, narrowHeight } = contactSplit({ section, width: rate / maximumFeed });
-  return wideArea / rate + narrowHeight / maximumFeed;
+  const width = rate / maximumFeed;
+  return splitStations({ profile: section.profile(), width }).reduce(
+    (minutes, { contact, travel }) => minutes + (contact >= width ? (contact * travel) / rate : travel / maximumFeed),
+    0,
+  );
 }

@@ -1,6 +1,5 @@
 import { cutData } from "../../src/cutting/cutData";
 import type { BladeClass } from "../../src/blade/bladeClass";
-import type { Spread } from "../../src/data/groups";
 import type { Material } from "../../src/material/material";
 import type { Quantity, Units } from "../../src/quantities";
 import type { Shape } from "../../src/section/shape";
@@ -9,6 +8,13 @@ import { printText } from "../../functions/kinds/sentence";
 import { element, row } from "../controls/element";
 import { answer, brief, measured, unitOf } from "../sheet/readings";
 
+/** Low, nominal and high of one value. */
+interface Spread {
+  readonly low: number;
+  readonly nominal: number;
+  readonly high: number;
+}
+
 const spreadRow = (label: string, quantity: Quantity, { low, nominal, high }: Spread, units: Units): HTMLElement =>
   row(`${label}, ${unitOf(quantity, units)}`, ...[low, nominal, high].map((x) => brief(x, quantity, units)));
 
@@ -16,9 +22,7 @@ const spreadRow = (label: string, quantity: Quantity, { low, nominal, high }: Sp
 export function cutTable(shape: Shape, material: Material, blade: BladeClass, units: Units): HTMLElement {
   const cut = answer(units, () => cutData({ section: shape, material, blade, shop: defaultShop, pitch: undefined }));
   const title = element("h4", {}, blade);
-  const own = material.group?.blades[blade];
-  if ("problem" in cut || own === undefined)
-    return element("div", {}, title, element("p", {}, "problem" in cut ? cut.problem : ""));
+  if ("problem" in cut) return element("div", {}, title, element("p", {}, cut.problem));
   const { value } = cut;
   const head = element(
     "tr",
@@ -27,8 +31,6 @@ export function cutTable(shape: Shape, material: Material, blade: BladeClass, un
     ...["low", "nominal", "high"].map((h) => element("th", { scope: "col" }, h)),
   );
   const rows = [
-    spreadRow("band speed of the group", "bandSpeed", own.speed, units),
-    spreadRow("chip of the group", "chip", own.chip, units),
     spreadRow("removal rate", "areaRate", { low: value.rateLow, nominal: value.rate, high: value.rateHigh }, units),
     spreadRow(
       "minutes of cutting",
@@ -37,7 +39,7 @@ export function cutTable(shape: Shape, material: Material, blade: BladeClass, un
       units,
     ),
   ];
-  const notes = [printText(value.limit, units), printText(value.notes, units)].filter((t) => t !== "").join(" ");
+  const notes = printText([value.limit, value.notes, value.basis], units);
   return element(
     "div",
     {},
@@ -45,11 +47,11 @@ export function cutTable(shape: Shape, material: Material, blade: BladeClass, un
     element(
       "p",
       {},
-      "Pitch ",
-      element("strong", {}, value.pitch),
-      ", band speed ",
+      "Band speed ",
       element("strong", {}, measured(value.bandSpeed, "bandSpeed", units)),
-      `, mean chip ${measured(value.chipThickness, "chip", units)}.`,
+      `, feed ${measured(value.feed, "feed", units)}, pitch `,
+      element("strong", {}, printText(value.pitch, units)),
+      `, ${brief(value.teeth, "count", units)} teeth, bite ${measured(value.bite, "chip", units)}, chip ${measured(value.chipThickness, "chip", units)}.`,
     ),
     element(
       "table",

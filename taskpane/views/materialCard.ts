@@ -1,4 +1,5 @@
 import { generalCautions, hazardTexts } from "../../src/data/cautions";
+import { cuttingBasis } from "../../src/material/cuttingBasis";
 import { describeDesignation } from "../../src/material/describeDesignation";
 import type { Material } from "../../src/material/material";
 import { provenance } from "../../src/material/provenance";
@@ -51,13 +52,10 @@ const origins = (material: Material): HTMLElement =>
   element(
     "dl",
     {},
-    ...provenance(material)
-      .concat(
-        material.group === undefined
-          ? []
-          : [{ label: "speeds and chips", source: material.group.basis.bands, mark: "a starting point, not measured" }],
-      )
-      .flatMap(({ label, source, mark }) => [element("dt", {}, `${label}: ${mark}`), element("dd", {}, source)]),
+    ...[...provenance(material), ...cuttingBasis(material)].flatMap(({ label, source, mark }) => [
+      element("dt", {}, `${label}: ${mark}`),
+      element("dd", {}, source),
+    ]),
   );
 
 const hazards = ({ hazards: keys }: Material): readonly Node[] =>
