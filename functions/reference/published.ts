@@ -5,10 +5,12 @@ const handbook =
 
 /** Where the published rates come from, and how near to them the model must be. */
 export const publishedSources = {
-  chart: "operating manual of a 550 mm horizontal band saw, standard cutting chart, sec. 7.3: 6 in round, normalised, bi-metal 3/4 (read)",
+  chart:
+    "operating manual of a 550 mm horizontal band saw, standard cutting chart, sec. 7.3: 6 in round, normalised, bi-metal 3/4 (read)",
   book: "German vocational tables book, sawing page: area rates of band sawing; class of blade, size and speed are not stated (read)",
   trade: "trade figure, common practice, no source",
-  "running in": "operating manual of a small horizontal band saw: rate while a band is run in, 30-35 cm²/min on this steel (read), at half the feed (common practice)",
+  "running in":
+    "operating manual of a small horizontal band saw: rate while a band is run in, 30-35 cm²/min on this steel (read), at half the feed (common practice)",
 } as const;
 
 export interface PublishedRate {

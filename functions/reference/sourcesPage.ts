@@ -1,6 +1,6 @@
 import type { Constant } from "../../src/data/constant";
 import { cuttingConstants, madePitches, pitchPoints, speedPoints, usualBands } from "../../src/data/cuttingConstants";
-import { groups, type BladeRow } from "../../src/data/groups";
+import { groups, type BladeRow, type Group } from "../../src/data/groups";
 import { builtInMaterials } from "../../src/material/builtInMaterials";
 import { plainNumber } from "../kinds/sentence";
 import { words } from "../kinds/words";
@@ -33,7 +33,12 @@ const constantTable = (): readonly string[] =>
         "kerfs: common practice",
       ],
       ["pitches made, bi-metal", madePitches["bi-metal"].join(" "), "common practice", "no source"],
-      ["pitches made, carbide", madePitches.carbide.join(" "), "common practice", "finer carbide is taken when it is typed"],
+      [
+        "pitches made, carbide",
+        madePitches.carbide.join(" "),
+        "common practice",
+        "finer carbide is taken when it is typed",
+      ],
     ],
   );
 
@@ -56,23 +61,13 @@ const widthTables = (): readonly string[] => [
 ];
 
 const bladeCells = (row: BladeRow | undefined): readonly string[] =>
-  row === undefined ? ["-", "-", "-"] : [plainNumber(row.speed / 1000), plainNumber(row.bite * 1000), String(row.spread)];
+  row === undefined
+    ? ["-", "-", "-"]
+    : [plainNumber(row.speed / 1000), plainNumber(row.bite * 1000), String(row.spread)];
 
 const groupTable = (): readonly string[] =>
   table(
-    [
-      "group",
-      "letter",
-      "kc1.1 [N/mm²] / mc",
-      "R",
-      "HB0",
-      "bi-metal v",
-      "bite",
-      "S",
-      "carbide v",
-      "bite",
-      "S",
-    ],
+    ["group", "letter", "kc1.1 [N/mm²] / mc", "R", "HB0", "bi-metal v", "bite", "S", "carbide v", "bite", "S"],
     groups.map((g) => [
       g.name,
       g.letter,
@@ -122,30 +117,40 @@ const comparedRow = ({ published: p, group, low, nominal, high, inside }: Compar
   p.source,
 ];
 
+const summed = (title: string, some: readonly Compared[]): readonly string[] => {
+  const { mean, scatter, inside } = summary(some);
+  return [title, String(some.length), mean.toFixed(3), `×/÷ ${scatter.toFixed(2)}`, `${inside} of ${some.length}`];
+};
+
+const comparedHeads = [
+  "group",
+  "grade",
+  "section",
+  "blade",
+  "predicted low / nominal / high",
+  "published",
+  "its middle lies",
+  "calibrated on",
+];
+
 /** The published comparison, by group. */
 function comparison(): readonly string[] {
   const rows = compared();
-  const order = new Map(groups.map((g, i) => [g.name as string, i]));
+  const of = (source: keyof typeof publishedSources) => rows.filter((r) => r.published.source === source);
+  const order = new Map<string, number>(groups.map((g, i) => [g.name, i]));
   const byGroup = [...rows].sort((a, b) => order.get(a.group)! - order.get(b.group)!);
-  const summed = (title: string, some: readonly Compared[]): readonly string[] => {
-    const { mean, scatter, inside } = summary(some);
-    return [title, String(some.length), mean.toFixed(3), `×/÷ ${scatter.toFixed(2)}`, `${inside} of ${some.length}`];
-  };
   return [
     `The model is calibrated on all ${publishedRates.length} rates below: that it gives them back shows that it fits them, not that it is right elsewhere. Groups that are not named here have no published rate behind them.`,
     "",
-    ...table(
-      ["group", "grade", "section", "blade", "predicted low / nominal / high", "published", "its middle lies", "calibrated on"],
-      byGroup.map(comparedRow),
-    ),
+    ...table(comparedHeads, byGroup.map(comparedRow)),
     "",
     "Predicted against the geometric middle of what is printed:",
     "",
     ...table(
       ["calibrated on", "rows", "geometric mean", "scatter", "middle between low and high"],
       [
-        summed("the cutting chart: tool and stainless steel, bi-metal", rows.filter((r) => r.published.source === "chart")),
-        summed("the tables book: carbide", rows.filter((r) => r.published.source === "book")),
+        summed("the cutting chart: tool and stainless steel, bi-metal", of("chart")),
+        summed("the tables book: carbide", of("book")),
         summed("all", rows),
       ],
     ),
@@ -155,53 +160,51 @@ function comparison(): readonly string[] {
   ];
 }
 
+const named = (of: (group: Group) => boolean): string =>
+  groups
+    .filter(of)
+    .map((g) => g.name)
+    .join(", ");
+
+const intro =
+  "Made by `npm run generate` from the data. Marks: **read** in the named source; **memory** of a source that was not read again; **common practice**, no source; **derived** from the formulas; **judgement**, chosen so that the model behaves, fitted to nothing. How the numbers are used: [method.md](method.md).";
+const widths =
+  "Straight in the logarithm of the width between the points. Pitch: the first line goes on down below 0.25 in, above 24 in it stays. Factor: flat outside. Read: Machinery's Handbook, 31st ed., p. 1245.";
+const groupWords = (): string =>
+  `Band speed v in m/min at 4 in (100 mm) of mean width, with coolant; bite in µm; S is the spread of the rate, ×/÷. Above the hardness HB0 the speed is taken back. The letter is the ISO 513 one as shops sort it. Bulky: ${named((g) => g.bulky)} (magnesium is in it). Cut dry as a rule: ${named((g) => g.dry)}, and magnesium.`;
+const gradeWords =
+  "Bi-metal, ft/min at 4 in of mean width, annealed or normalised; the factor stands on the group's bite. Every other grade takes its group's.";
+
+const section = (title: string, ...parts: readonly (string | readonly string[])[]): readonly string[] => [
+  `## ${title}`,
+  ...parts.flatMap((part) => ["", ...(typeof part === "string" ? [part] : part)]),
+  "",
+];
+
 /** docs/sources.md: every constant of the cutting model, every group and grade, with its mark, and what is published beside it. */
 export function sourcesPage(): string {
   const bases = [...new Set(groups.flatMap((g) => [g.basis.force, g.basis.hardness, g.basis.ratio]))];
   return [
     "# Sources",
     "",
-    "Made by `npm run generate` from the data. Marks: **read** in the named source; **memory** of a source that was not read again; **common practice**, no source; **derived** from the formulas; **judgement**, chosen so that the model behaves, fitted to nothing. How the numbers are used: [method.md](method.md).",
+    intro,
     "",
-    "## Constants of the cutting model",
-    "",
-    ...constantTable(),
-    "",
-    "## Pitch and band speed by the mean width of the work",
-    "",
-    "Straight in the logarithm of the width between the points. Pitch: the first line goes on down below 0.25 in, above 24 in it stays. Factor: flat outside. Read: Machinery's Handbook, 31st ed., p. 1245.",
-    "",
-    ...widthTables(),
-    "",
-    "## Cutting groups",
-    "",
-    `Band speed v in m/min at 4 in (100 mm) of mean width, with coolant; bite in µm; S is the spread of the rate, ×/÷. Above the hardness HB0 the speed is taken back. The letter is the ISO 513 one as shops sort it. Bulky: ${groups
-      .filter((g) => g.bulky)
-      .map((g) => g.name)
-      .join(", ")} (magnesium is in it). Cut dry as a rule: ${groups
-      .filter((g) => g.dry)
-      .map((g) => g.name)
-      .join(", ")}, and magnesium.`,
-    "",
-    ...groupTable(),
-    "",
-    "Where speeds, bites and spreads come from:",
-    "",
-    ...table(["group", "blade", "band speed", "bite", "spread"], basisRows()),
-    "",
-    "And the other values of the groups:",
-    "",
-    ...bases.map((b) => `- ${b}`),
-    "",
-    "## Grades with a band speed or a bite of their own",
-    "",
-    "Bi-metal, ft/min at 4 in of mean width, annealed or normalised; the factor stands on the group's bite. Every other grade takes its group's.",
-    "",
-    ...table(["key", "grade", "group", "speed", "mark", "bite ×", "mark"], gradeRows()),
-    "",
-    "## Beside what is published",
-    "",
-    ...comparison(),
-    "",
+    ...section("Constants of the cutting model", constantTable()),
+    ...section("Pitch and band speed by the mean width of the work", widths, widthTables()),
+    ...section(
+      "Cutting groups",
+      groupWords(),
+      groupTable(),
+      "Where speeds, bites and spreads come from:",
+      table(["group", "blade", "band speed", "bite", "spread"], basisRows()),
+      "And the other values of the groups:",
+      bases.map((b) => `- ${b}`),
+    ),
+    ...section(
+      "Grades with a band speed or a bite of their own",
+      gradeWords,
+      table(["key", "grade", "group", "speed", "mark", "bite ×", "mark"], gradeRows()),
+    ),
+    ...section("Beside what is published", comparison()),
   ].join("\n");
 }

@@ -4,6 +4,21 @@ import type { BladeRow, Group } from "../data/groups";
 import { InputError } from "../errors";
 import type { Material } from "../material/material";
 
+/** The row of a group with the grade's own band speed and bite in it. */
+function graded(group: Group, row: BladeRow, { bandSpeed, biteFactor }: Material, blade: BladeClass): BladeRow {
+  const share = blade === "carbide" ? k.carbideShare.value : 1;
+  const usual = group.blades["bi-metal"]?.speed;
+  const faster = bandSpeed === undefined || usual === undefined ? 1 : (bandSpeed.value / usual) ** share;
+  // Only bi-metal in the grade itself is what its source says; carbide keeps the words of its group.
+  const speed = blade === "carbide" ? row.basis.speed : (bandSpeed?.basis ?? row.basis.speed);
+  return {
+    speed: row.speed * faster,
+    bite: row.bite * (biteFactor?.value ?? 1) ** share,
+    spread: row.spread,
+    basis: { ...row.basis, speed },
+  };
+}
+
 /**
  * The cutting group of a material and its row for a class of blade, with the grade's own band speed and bite in it: for
  * bi-metal v = v of the grade and b = b of the group × k of the grade; for carbide v = v of the group × (v of the grade /
@@ -22,14 +37,6 @@ export function bladeRow(material: Material, blade: BladeClass): { readonly grou
     throw new InputError("none", "", "{material} is too hard for bi-metal teeth; use carbide", {
       material: material.name,
     });
-  if (bandSpeed === undefined && biteFactor === undefined) return { group, row };
-  const share = blade === "carbide" ? k.carbideShare.value : 1;
-  const usual = group.blades["bi-metal"]?.speed;
-  const faster = bandSpeed === undefined || usual === undefined ? 1 : (bandSpeed.value / usual) ** share;
-  // Only bi-metal in the grade itself is what its source says; carbide keeps the words of its group.
-  const basis = blade === "carbide" ? row.basis : { ...row.basis, speed: bandSpeed?.basis ?? row.basis.speed };
-  return {
-    group,
-    row: { speed: row.speed * faster, bite: row.bite * (biteFactor?.value ?? 1) ** share, spread: row.spread, basis },
-  };
+  const own = bandSpeed !== undefined || biteFactor !== undefined;
+  return { group, row: own ? graded(group, row, material, blade) : row };
 }

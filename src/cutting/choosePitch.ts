@@ -32,10 +32,15 @@ function finestOrRefuse(work: CutWork, plan: PitchPlan, [finest]: readonly Pitch
       { ...facts(finestMade), advice: work.blade === "carbide" ? biMetalAdvice(work) : "" },
     );
   if (finest.mean <= plan.best.mean) return finest;
-  throw new InputError("none", "", "The finest pitch in stock, {pitch}, leaves {teeth} teeth in the thinnest part; order {best}", {
-    ...facts(finest),
-    best: plan.best.text,
-  });
+  throw new InputError(
+    "none",
+    "",
+    "The finest pitch in stock, {pitch}, leaves {teeth} teeth in the thinnest part; order {best}",
+    {
+      ...facts(finest),
+      best: plan.best.text,
+    },
+  );
 }
 
 /**

@@ -17,7 +17,10 @@ function rateNotes(cut: Cut, { blade }: CutWork): readonly Phrase[] {
   const notes: Phrase[] = [];
   if (cut.judged)
     notes.push(
-      note("No published rate was found for {group} with {blade}: time a cut of your own.", { group: group.name, blade }),
+      note("No published rate was found for {group} with {blade}: time a cut of your own.", {
+        group: group.name,
+        blade,
+      }),
     );
   if (rateFactor > row.spread || rateFactor < 1 / row.spread)
     notes.push(
@@ -55,7 +58,9 @@ export function cutNotes({ cut, run, pitch }: CutPrediction, work: CutWork): rea
   }
   if (cut.credit < 1)
     notes.push(
-      note("The slowest band speed of this saw is above the usual one: the chip is kept thin, expect a shorter blade life."),
+      note(
+        "The slowest band speed of this saw is above the usual one: the chip is kept thin, expect a shorter blade life.",
+      ),
     );
   return [...notes, ...rateNotes(cut, work)];
 }

@@ -55,10 +55,12 @@ export function pitchPlan({
   const target = Math.max(finest.mean, Math.min(bySize, thinnest / k.fewestTeeth.value));
   const lawful = (pitch: Pitch): boolean => thinnest / pitch.mean >= k.fewestTeeth.value * k.ruleSlack.value;
   const nearest = (list: readonly Pitch[]): Pitch | undefined =>
-    list.filter(lawful).reduce<Pitch | undefined>(
-      (a, b) => (a === undefined || off(b, target) < off(a, target) - 1e-12 ? b : a),
-      undefined,
-    );
+    list
+      .filter(lawful)
+      .reduce<Pitch | undefined>(
+        (a, b) => (a === undefined || off(b, target) < off(a, target) - 1e-12 ? b : a),
+        undefined,
+      );
   const solid = kind === "solid" || kind === "bundle of solids";
   const light = blade === "bi-metal" && !solid && thinnest / finest.mean >= k.finestTeeth.value;
   const best = nearest(own) ?? (light ? finest : undefined);

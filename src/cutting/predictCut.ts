@@ -55,7 +55,8 @@ function ends(work: PitchedWork, pitch: Pitch, cut: Cut, { rate }: CutRun): read
   }
   const { spread } = cut.row;
   const { maximumFeed, feedForce, power } = cut.limits;
-  if (maximumFeed === undefined && feedForce === undefined && power === undefined) return [rate / spread, rate * spread];
+  if (maximumFeed === undefined && feedForce === undefined && power === undefined)
+    return [rate / spread, rate * spread];
   return [
     Math.min(runCut(cut, lowOf(spread)).rate, rate / k.leastSpread.value),
     Math.max(runCut(cut, highOf(spread)).rate, rate * k.leastSpread.value),

@@ -20,7 +20,12 @@ interface Held {
 }
 
 /** Feed per band travel u [-] at one depth, before motor and maximum feed, and what holds it. */
-function pushed(station: Station, cut: Cut, law: ForceLaw, { rate, feedShare }: Scenario): { u: number; by: LimitName } {
+function pushed(
+  station: Station,
+  cut: Cut,
+  law: ForceLaw,
+  { rate, feedShare }: Scenario,
+): { u: number; by: LimitName } {
   const { plan, pitch, profile, limits, credit, pitchFactor: g } = cut;
   const [bite, room, six] = [cut.bite * rate, cut.room * rate, k.fullTeeth.value * plan.target];
   // A saw of constant rate holds the bite of this depth, one of constant feed that of the mean width.

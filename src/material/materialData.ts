@@ -31,7 +31,9 @@ function letterOf({ letter, group }: Material): string {
 }
 
 function sourcesOf(material: Material): string {
-  return [...provenance(material), ...cuttingBasis(material)].map(({ label, source }) => `${label}: ${source}`).join("; ");
+  return [...provenance(material), ...cuttingBasis(material)]
+    .map(({ label, source }) => `${label}: ${source}`)
+    .join("; ");
 }
 
 function confidenceOf(material: Material): string {

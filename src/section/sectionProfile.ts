@@ -80,7 +80,9 @@ function roundDiameter({ outline, pieces, mitre }: Section): number | undefined 
   return width > 0 && width === height && corners.every(({ r }) => 2 * r === width) ? width : undefined;
 }
 
-const roundOutline: Outline = { loops: [[0, 1, 2, 3].map((i) => ({ x: i % 3 === 0 ? 0 : 1, y: i < 2 ? 0 : 1, r: 0.5 }))] };
+const roundOutline: Outline = {
+  loops: [[0, 1, 2, 3].map((i) => ({ x: i % 3 === 0 ? 0 : 1, y: i < 2 ? 0 : 1, r: 0.5 }))],
+};
 
 /** The round of diameter 1; a fifth of its way has contacts under 2·√(0.1·0.9) of the diameter. */
 const unitRound: Profile = {
@@ -100,7 +102,7 @@ const unitRound: Profile = {
   thinnest: Math.sqrt(k.thinnestWay.value * (2 - k.thinnestWay.value)),
 };
 
-const scaledContact = <T extends Contact>(c: T, d: number) => ({
+const scaledContact = (c: Contact, d: number): Contact => ({
   contact: c.contact * d,
   extent: c.extent * d,
   longest: c.longest * d,
@@ -119,22 +121,27 @@ const scaledSlab = ({ top, bottom, courses }: Slab, d: number): Slab => ({
   courses: courses.map(({ edges, drop, shift }) => ({
     drop: drop * d,
     shift: shift * d,
-    edges: edges.map((e) => ({ ...e, top: e.top * d, bottom: e.bottom * d, x: e.x * d, centre: e.centre * d, r: e.r * d })),
+    edges: edges.map((e) => ({
+      ...e,
+      top: e.top * d,
+      bottom: e.bottom * d,
+      x: e.x * d,
+      centre: e.centre * d,
+      r: e.r * d,
+    })),
   })),
 });
 
 function scaled(unit: Profile, d: number, section: Section): Profile {
-  const runs = unit.runs.map(
-    (run): SlabRun => ({
-      slab: scaledSlab(run.slab, d),
-      times: run.times,
-      above: run.above * d,
-      stations: run.stations.map((s) => scaledStation(s, d)),
-      factor: run.factor,
-      first: scaledContact(run.first, d),
-      last: scaledContact(run.last, d),
-    }),
-  );
+  const runs = unit.runs.map((run): SlabRun => ({
+    slab: scaledSlab(run.slab, d),
+    times: run.times,
+    above: run.above * d,
+    stations: run.stations.map((s) => scaledStation(s, d)),
+    factor: run.factor,
+    first: scaledContact(run.first, d),
+    last: scaledContact(run.last, d),
+  }));
   return {
     section,
     area: section.area,

@@ -4,7 +4,13 @@ import { slabContact } from "./slabContact";
 import { slabStations } from "./slabStations";
 
 /** Depth between two others at which a contact is `width`, by regula falsi with the Illinois step; its sides differ in sign. */
-function crossing(slab: Slab, spread: Spread, width: number, ends: readonly [number, number], off: readonly [number, number]): number {
+function crossing(
+  slab: Slab,
+  spread: Spread,
+  width: number,
+  ends: readonly [number, number],
+  off: readonly [number, number],
+): number {
   let [[a, b], [fa, fb]] = [ends, off];
   for (let step = 0; step < 80; step += 1) {
     const c = (a * fb - b * fa) / (fb - fa);
@@ -21,7 +27,9 @@ function crossing(slab: Slab, spread: Spread, width: number, ends: readonly [num
 function splitRun(run: SlabRun, { spread, barHeight }: Profile, width: number): readonly Station[] {
   const { slab, above, first, last, stations, factor } = run;
   const ends = [slab.top, ...stations.map((s) => s.depth - above), slab.bottom];
-  const off = [first, ...stations, last].map((c, i) => c.contact / (i === 0 || i > stations.length ? 1 : factor) - width);
+  const off = [first, ...stations, last].map(
+    (c, i) => c.contact / (i === 0 || i > stations.length ? 1 : factor) - width,
+  );
   const cuts: number[] = [];
   for (let i = 0; i + 1 < ends.length; i += 1)
     if (off[i]! * off[i + 1]! < 0)

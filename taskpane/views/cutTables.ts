@@ -18,6 +18,18 @@ interface Spread {
 const spreadRow = (label: string, quantity: Quantity, { low, nominal, high }: Spread, units: Units): HTMLElement =>
   row(`${label}, ${unitOf(quantity, units)}`, ...[low, nominal, high].map((x) => brief(x, quantity, units)));
 
+/** What a sawyer sets and sees. */
+const settings = (value: ReturnType<typeof cutData>, units: Units): HTMLElement =>
+  element(
+    "p",
+    {},
+    "Band speed ",
+    element("strong", {}, measured(value.bandSpeed, "bandSpeed", units)),
+    `, feed ${measured(value.feed, "feed", units)}, pitch `,
+    element("strong", {}, printText(value.pitch, units)),
+    `, ${brief(value.teeth, "count", units)} teeth, bite ${measured(value.bite, "chip", units)}, chip ${measured(value.chipThickness, "chip", units)}.`,
+  );
+
 /** One class of blade in this grade and size: what to order and set, and what to expect from low to high. */
 export function cutTable(shape: Shape, material: Material, blade: BladeClass, units: Units): HTMLElement {
   const cut = answer(units, () => cutData({ section: shape, material, blade, shop: defaultShop, pitch: undefined }));
@@ -44,15 +56,7 @@ export function cutTable(shape: Shape, material: Material, blade: BladeClass, un
     "div",
     {},
     title,
-    element(
-      "p",
-      {},
-      "Band speed ",
-      element("strong", {}, measured(value.bandSpeed, "bandSpeed", units)),
-      `, feed ${measured(value.feed, "feed", units)}, pitch `,
-      element("strong", {}, printText(value.pitch, units)),
-      `, ${brief(value.teeth, "count", units)} teeth, bite ${measured(value.bite, "chip", units)}, chip ${measured(value.chipThickness, "chip", units)}.`,
-    ),
+    settings(value, units),
     element(
       "table",
       { class: "spread", "aria-label": `${blade}: low, nominal, high` },

@@ -4,7 +4,7 @@ import { contactRows } from "../../src/section/contactRows";
 import { outlineArea } from "../../src/section/outlineArea";
 import { readSection } from "../../src/section/readSection";
 import { sectionProfile } from "../../src/section/sectionProfile";
-import type { Profile } from "../../src/section/section";
+import type { Profile } from "../../src/section/profile";
 import { fixture, refusal } from "./fixture";
 
 const profile = (text: string) => sectionProfile(readSection(text, "inch"));
@@ -97,11 +97,10 @@ describe("sums", () => {
           const found = profile(`${bar} rot ${turn} bundle ${rows}x${columns}${nested} mitre ${mitre}`);
           expect(Math.abs(total(found) / found.area - 1)).toBeLessThan(1e-9);
           expect(Math.abs(way(found) / found.height - 1)).toBeLessThan(1e-9);
-          for (const { contact, extent, joined, longest, shortest } of found.stations) {
+          for (const { contact, extent, longest, shortest } of found.stations) {
             const share = 1.02; // published areas scale the contacts and not the extent
             expect(shortest).toBeLessThanOrEqual(longest * (1 + 1e-12));
-            expect(longest).toBeLessThanOrEqual(joined * (1 + 1e-12));
-            expect(joined).toBeLessThanOrEqual(contact * (1 + 1e-12));
+            expect(longest).toBeLessThanOrEqual(contact * (1 + 1e-12));
             expect(contact).toBeLessThanOrEqual(extent * share);
             expect(extent).toBeLessThanOrEqual(found.maximumExtent * (1 + 1e-9));
           }
@@ -117,9 +116,21 @@ describe("closed forms (geometry)", () => {
     const found = profile("round 100 mm");
     expect(found.maximumWidth).toBeCloseTo(100, 9);
     expect(found.meanWidth).toBeCloseTo(25 * Math.PI, 9);
-    expect(Math.abs(found.thinnest / 60 - 1)).toBeLessThan(0.005);
+    expect(found.thinnest).toBeCloseTo(60, 12);
     for (const { depth, contact } of found.stations)
       expect(contact).toBeCloseTo(2 * Math.sqrt(depth * (100 - depth)), 6);
+  });
+  it("a round is the unit round times its diameter: the same as by its outline, which a bundle of one and a mitre take", () => {
+    const [one, mitred] = [profile("round 73 mm"), profile("round 73 mm mitre 1")];
+    const secant = 1 / Math.cos(Math.PI / 180);
+    expect(mitred.stations).toHaveLength(one.stations.length);
+    one.stations.forEach(({ depth, travel, contact, extent, longest, shortest }, i) => {
+      const other = mitred.stations[i]!;
+      expect([depth, travel]).toEqual([expect.closeTo(other.depth, 9), expect.closeTo(other.travel, 9)]);
+      for (const width of ["contact", "extent", "longest", "shortest"] as const)
+        expect({ contact, extent, longest, shortest }[width] * secant).toBeCloseTo(other[width], 9);
+    });
+    expect(Math.abs(one.thinnest / mitred.thinnest - 1)).toBeLessThan(0.005);
   });
   it("tube: maximum width √(D² − d²) where the band touches the bore", () => {
     const found = profile("tube 120 mm x 15 mm");
@@ -147,18 +158,26 @@ describe("closed forms (geometry)", () => {
     expect(mitred.maximumWidth / square.maximumWidth).toBeCloseTo(2, 12);
     expect(mitred.maximumExtent / square.maximumExtent).toBeCloseTo(2, 12);
   });
-  it("bundle: widths times columns, height times rows; contacts closer than 20 mm are joined", () => {
+  it("bundle: widths times columns, height times rows; bars that touch are one where they touch", () => {
     const found = profile("round 50 mm bundle 2x3");
     expect([found.height, found.maximumExtent]).toEqual([expect.closeTo(100, 9), expect.closeTo(150, 9)]);
     expect(found.maximumWidth).toBeCloseTo(150, 9);
-    expect(found.longestContact).toBeCloseTo(50, 9);
-    expect(found.longestJoined).toBeCloseTo(150, 9);
+    expect(found.longestContact).toBeCloseTo(150, 9);
+    expect(profile("round 50 mm bundle 2x1").longestContact).toBeCloseTo(50, 9);
     expect(found.kind).toBe("bundle of solids");
     expect(profile("tube 50 mm x 5 mm bundle 2x3").kind).toBe("bundle of hollow");
   });
-  it("two webs 100 mm apart are not joined, two 15 mm apart are", () => {
-    expect(middle(profile("box 100 mm x 100 mm x 5 mm")).joined).toBeCloseTo(5, 9);
-    expect(middle(profile("box 25 mm x 25 mm x 5 mm")).joined).toBeCloseTo(10, 9);
+  it("flats on edge side by side are the solid of their outline in every width", () => {
+    const [flats, solid] = [profile("flat 25.4x6.35 mm on edge bundle 1x40"), profile("flat 254x25.4 mm")];
+    expect([flats.thinnest, flats.longestContact, flats.meanWidth]).toEqual(
+      [solid.thinnest, solid.longestContact, solid.meanWidth].map((width) => expect.closeTo(width, 9) as number),
+    );
+  });
+  it("walls of touching tubes are one, a wall that stands alone is not", () => {
+    expect(middle(profile("box 25 mm x 25 mm x 5 mm bundle 1x2"))).toMatchObject({
+      longest: expect.closeTo(10, 9) as number,
+      shortest: expect.closeTo(5, 9) as number,
+    });
   });
   it("nested rounds: height d(1 + (n − 1)·√3/2), width half a bar more", () => {
     const found = profile("round 20 mm bundle 5x6 nested");

@@ -11,7 +11,7 @@ const raw = (size: string) => {
   let sum = 0;
   for (const { times, slabs } of layers) {
     for (const slab of slabs) {
-      for (const { depth, travel } of slabStations({ slab, times, above: 0 }, spread, barHeight))
+      for (const { depth, travel } of slabStations({ slab, times, above: 0 }, spread, barHeight).stations)
         sum += travel * slabContact(slab, depth, spread).contact;
     }
   }
@@ -32,11 +32,11 @@ describe("error of the quadrature itself, before the slab's exact area divides i
 describe("slabStations", () => {
   const stations = (size: string) => {
     const { layers, spread, barHeight } = sectionStack(readSection(size, "inch"));
-    return slabStations({ slab: layers[0]!.slabs[0]!, times: 3, above: 7 }, spread, barHeight);
+    return slabStations({ slab: layers[0]!.slabs[0]!, times: 3, above: 7 }, spread, barHeight).stations;
   };
   it("one station where the width does not change (here half of the flat), none on an end of the slab", () => {
     expect(stations("flat 60 mm x 8 mm")).toEqual([
-      { depth: 9, travel: 12, contact: 60, extent: 60, joined: 60, longest: 60, shortest: 60 },
+      { depth: 9, travel: 12, contact: 60, extent: 60, longest: 60, shortest: 60 },
     ]);
     for (const { depth } of stations("round 100 mm")) expect(depth > 7 && depth < 57).toBe(true);
   });
