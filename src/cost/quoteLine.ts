@@ -94,7 +94,7 @@ export interface QuotedLine {
 export function quoteLine(work: QuoteWork): QuotedLine {
   const { section, material, length, quantity, shop } = work;
   const prediction = predictCut({ ...work, pitch: undefined });
-  const loads = loadsOf(work, prediction.cut.band.kerf);
+  const loads = loadsOf(work, prediction.cut.saw.band.kerf);
   const at = workAt(work, loads);
   const parts = lineCost(at(prediction.rate));
   const price = parts.cost / (1 - shop.margin);

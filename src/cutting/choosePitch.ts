@@ -43,18 +43,20 @@ function finestOrRefuse(work: CutWork, plan: PitchPlan, [finest]: readonly Pitch
   );
 }
 
+const planOf = ({ section, material, blade }: CutWork): PitchPlan =>
+  pitchPlan({ profile: section.profile(), group: bladeRow(material, blade).group, blade });
+
 /**
  * Chooses the tooth pitch: of the pitches made, or stocked when the shop names them, that keep two teeth in the thinnest
  * lasting part, the one nearest to the pitch that the work asks for. Where none does and no finer one is made, the finest
  * bi-metal pitch is taken for hollow work with 0.75 of a tooth in the wall. The saw never changes the pitch.
  * @param work section, material, blade, shop
+ * @param plan what the work asks of the pitch, where it is known already [-]
  * @returns the pitch [1/in, mm]
  * @throws InputError "none": no data; no pitch made, or in stock, suits, with the reason
  * @source see pitchPlan
  */
-export function choosePitch(work: CutWork): Pitch {
-  const { group } = bladeRow(work.material, work.blade);
-  const plan = pitchPlan({ profile: work.section.profile(), group, blade: work.blade });
+export function choosePitch(work: CutWork, plan: PitchPlan = planOf(work)): Pitch {
   const { pitchesStocked } = work.shop;
   if (pitchesStocked === undefined) return plan.best ?? finestOrRefuse(work, plan, plan.made);
   const least = plan.made[0]!.mean * k.ruleSlack.value;

@@ -44,8 +44,19 @@ export interface SawLimits {
   readonly constantFeed: boolean;
 }
 
+/** What the saw brings to a cut. */
+export interface CutSaw {
+  readonly band: Band;
+  /** Free length of the band between the guides [mm]. */
+  readonly span: number;
+  readonly force: ForceLaw;
+  readonly limits: SawLimits;
+}
+
 /** One cut at one pitch, ready to be taken down its way. */
-export interface Cut extends CutSpeed {
+export interface Cut {
+  readonly speeds: CutSpeed;
+  readonly saw: CutSaw;
   readonly profile: Profile;
   readonly group: Group;
   readonly row: BladeRow;
@@ -65,12 +76,7 @@ export interface Cut extends CutSpeed {
   readonly judged: boolean;
   /** Speed wanted over the band's where the saw cannot run as slowly; 1 otherwise [-]. */
   readonly credit: number;
-  readonly band: Band;
-  /** Free length of the band between the guides [mm]. */
-  readonly span: number;
-  readonly force: ForceLaw;
-  readonly limits: SawLimits;
-  /** Stations of the way down, split where the usual rate changes its law. */
+  /** Stations of the way down, split where the usual rate changes its law; the last is the widest contact, without travel. */
   readonly stations: readonly Station[];
 }
 

@@ -80,7 +80,7 @@ function advised(seen: Exclude<Judged, InputError>, { minutes }: CutCheckInput) 
   return {
     verdict: says as Text,
     gulletFill: seen.gulletFill,
-    speedAgainstGroup: bandSpeed / predicted.cut.wanted,
+    speedAgainstGroup: bandSpeed / predicted.cut.speeds.wanted,
     ...(set === "as it runs" ? now : then),
     expectedLow: predicted.rateLow,
     expectedHigh: predicted.rateHigh,

@@ -63,7 +63,7 @@ export function cutData(input: PitchedWork) {
     powerAtMotor: run.greatestPower / input.shop.driveEfficiency + idlePower(input.shop),
     feedForce: run.greatestForce * k.feedShare.value,
     gulletFill: run.gulletFill,
-    bandWidth: cut.band.width,
+    bandWidth: cut.saw.band.width,
     "break-in": breakInText(input, prediction),
     notes: cutNotes(prediction, input) as Text,
     cautions: cautionsOf(input.material) as Text,

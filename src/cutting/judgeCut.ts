@@ -43,10 +43,10 @@ function weigh({ rate, bandSpeed, chip, gulletFill, predicted, free, best }: See
     load: perTravel / own,
     freeLoad: perTravel / most,
     spread: cut.row.spread,
-    wanted: cut.wanted,
+    wanted: cut.speeds.wanted,
     advised: predicted.run.speed,
-    atSlowest: bandSpeed <= cut.slowest * slack,
-    atTop: bandSpeed >= cut.top / slack,
+    atSlowest: bandSpeed <= cut.speeds.slowest * slack,
+    atTop: bandSpeed >= cut.speeds.top / slack,
     rateLow: predicted.rateLow,
     rateHigh: predicted.rateHigh,
   };
@@ -131,7 +131,7 @@ export function judgeCut(seen: Seen): Verdict {
     rate: of("areaRate", w.rate),
     rateLow: of("areaRate", w.rateLow),
     rateHigh: of("areaRate", w.rateHigh),
-    power: of("power", cut.limits.power ?? 0),
+    power: of("power", cut.saw.limits.power ?? 0),
   };
   return { says: { template, facts }, set: found?.[2] ?? "as it runs" };
 }

@@ -44,11 +44,11 @@ function changeFirst({ cut, pitch }: CutPrediction, first: LimitName): Text {
       };
     if (cut.credit < 1)
       return "The slowest speed of this saw is above the usual one for this material: a slower saw would spare the blade.";
-    if (cut.capped === "saw") return "A saw with a faster band would cut this sooner.";
-    if (cut.capped === "general") return "Give the top band speed of your saw.";
+    if (cut.speeds.capped === "saw") return "A saw with a faster band would cut this sooner.";
+    if (cut.speeds.capped === "general") return "Give the top band speed of your saw.";
     return advice[first];
   }
-  return cut.limits.constantFeed
+  return cut.saw.limits.constantFeed
     ? `A feed that slows only where the work is wide would help most: the whole cut runs at what one depth allows. ${advice[first]}`
     : advice[first];
 }
@@ -64,9 +64,9 @@ export function limitWords(prediction: CutPrediction): LimitWords {
   const { run, cut } = prediction;
   const { shares } = run;
   const [first, second] = [...limitNames].sort((a, b) => shares[b] - shares[a]) as [LimitName, LimitName];
-  const cap = first === "usual rate" ? capWords[cut.capped] : undefined;
+  const cap = first === "usual rate" ? capWords[cut.speeds.capped] : undefined;
   const tail = shares[second] > 0.2 && second !== "usual rate" ? `; ${second} for {also} %` : "";
-  const mode = cut.limits.constantFeed ? "; constant feed, set at a depth of {depth}" : "";
+  const mode = cut.saw.limits.constantFeed ? "; constant feed, set at a depth of {depth}" : "";
   const size = (number: number) => ({ number, quantity: "size" as const });
   const limit = {
     template: `${cap ?? sentences[first]}${tail}${mode}.`,
@@ -74,9 +74,9 @@ export function limitWords(prediction: CutPrediction): LimitWords {
       group: cut.group.name,
       judged: cut.judged ? ", which is judgement" : "",
       widest: size(cut.profile.maximumWidth),
-      band: size(cut.band.width),
-      span: size(cut.span),
-      power: { number: cut.limits.power ?? 0, quantity: "power" as const },
+      band: size(cut.saw.band.width),
+      span: size(cut.saw.span),
+      power: { number: cut.saw.limits.power ?? 0, quantity: "power" as const },
       speed: { number: run.speed, quantity: "bandSpeed" as const },
       share: percent(shares[first]),
       also: percent(shares[second]),

@@ -1,7 +1,6 @@
 import type { Pitch } from "../blade/pitch";
 import { cuttingConstants as k } from "../data/cuttingConstants";
 import { InputError } from "../errors";
-import { choosePitch } from "./choosePitch";
 import type { Cut, CutRun, PitchedWork } from "./cut";
 import { prepareCut } from "./prepareCut";
 import { runCut, type Scenario } from "./runCut";
@@ -31,15 +30,18 @@ const highOf = (spread: number): Scenario => ({
 /** The feed force holds over half of the area, and what it leaves there is no chip. */
 const cannotPush = ({ pushed, pushedChip }: CutRun): boolean => pushed > 0.5 && pushedChip < k.forceChip.value;
 
-function refusePush(work: PitchedWork, { cut, pitch }: { readonly cut: Cut; readonly pitch: Pitch }): InputError {
+function refusePush(work: PitchedWork, cut: Cut): InputError {
+  const { pitch } = cut;
   const coarser = [...(work.shop.pitchesStocked ?? cut.plan.made)].sort((a, b) => a.mean - b.mean);
-  const works = coarser.find((p) => p.mean > pitch.mean && !cannotPush(runCut(prepareCut(work, p), nominal)));
+  const works = coarser.find(
+    (p) => p.mean > pitch.mean && !cannotPush(runCut(prepareCut({ ...work, pitch: p }), nominal)),
+  );
   return new InputError(
     "none",
     "",
     `The {band} band cannot be pushed into {teeth} teeth${works === undefined ? ", nor into any coarser pitch: closer guides, a wider band, or turn the work" : "; the nearest pitch that it can push is {pitch}"}`,
     {
-      band: { number: cut.band.width, quantity: "size" },
+      band: { number: cut.saw.band.width, quantity: "size" },
       teeth: String(Math.round(cut.profile.meanWidth / pitch.mean)),
       pitch: works?.text ?? "",
     },
@@ -47,14 +49,14 @@ function refusePush(work: PitchedWork, { cut, pitch }: { readonly cut: Cut; read
 }
 
 /** Low and high of the rate. */
-function ends(work: PitchedWork, pitch: Pitch, cut: Cut, { rate }: CutRun): readonly [low: number, high: number] {
+function ends(work: PitchedWork, cut: Cut, { rate }: CutRun): readonly [low: number, high: number] {
   const own = cut.rateSpread;
   if (own !== undefined) {
-    const at = (factor: number): number => runCut(prepareCut(work, pitch, factor), nominal).rate;
+    const at = (factor: number): number => runCut(prepareCut({ ...work, pitch: cut.pitch }, factor), nominal).rate;
     return [at(1 / own), at(own)];
   }
   const { spread } = cut.row;
-  const { maximumFeed, feedForce, power } = cut.limits;
+  const { maximumFeed, feedForce, power } = cut.saw.limits;
   if (maximumFeed === undefined && feedForce === undefined && power === undefined)
     return [rate / spread, rate * spread];
   return [
@@ -74,10 +76,10 @@ function ends(work: PitchedWork, pitch: Pitch, cut: Cut, { rate }: CutRun): read
  * @source data/groups, data/cuttingConstants; which groups are calibrated on what: docs/sources.md
  */
 export function predictCut(work: PitchedWork): CutPrediction {
-  const pitch = work.pitch ?? choosePitch(work);
-  const cut = prepareCut(work, pitch);
+  const cut = prepareCut(work);
+  const { pitch } = cut;
   const run = runCut(cut, nominal);
-  if (cannotPush(run)) throw refusePush(work, { cut, pitch });
-  const [rateLow, rateHigh] = ends(work, pitch, cut, run);
+  if (cannotPush(run)) throw refusePush(work, cut);
+  const [rateLow, rateHigh] = ends(work, cut, run);
   return { pitch, cut, run, rate: run.rate, rateLow, rateHigh };
 }

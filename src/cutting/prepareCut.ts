@@ -1,14 +1,14 @@
-import type { Pitch } from "../blade/pitch";
 import { cuttingConstants as k } from "../data/cuttingConstants";
 import type { Group } from "../data/groups";
 import { InputError } from "../errors";
-import type { Kind } from "../section/profile";
+import type { Kind, Profile, Station } from "../section/profile";
 import { splitStations } from "../section/splitStations";
 import type { Shop } from "../shop/shop";
 import { specialValue } from "../shop/specialValue";
 import { bandForce } from "./bandForce";
 import { bladeRow } from "./bladeRow";
-import type { Cut, CutWork, SawLimits } from "./cut";
+import { choosePitch } from "./choosePitch";
+import type { Cut, CutSaw, CutWork, PitchedWork, SawLimits } from "./cut";
 import { cutSpeed } from "./cutSpeed";
 import { gulletRoom } from "./gulletRoom";
 import { idlePower } from "./idlePower";
@@ -73,7 +73,7 @@ const biteFactors = ({ material, shop, section }: CutWork): { readonly all: numb
 };
 
 /** Band, span, force law and limits: what the saw brings. */
-function sawOf({ section, shop }: CutWork, group: Group): Pick<Cut, "band" | "span" | "force" | "limits"> {
+function sawOf({ section, shop }: CutWork, group: Group): CutSaw {
   const { maximumExtent } = section.profile();
   const band = usualBand({ extent: maximumExtent, shop });
   const span = maximumExtent + shop.guideGap;
@@ -91,16 +91,28 @@ function sawOf({ section, shop }: CutWork, group: Group): Pick<Cut, "band" | "sp
 }
 
 /**
+ * Stations split where the usual rate changes its law, and the widest contact as one without travel: force and gullets are
+ * greatest there. Where no limit of a saw acts, one station a piece is exact.
+ */
+function stationsOf(profile: Profile, width: number, limits: SawLimits): readonly Station[] {
+  const { maximumFeed, feedForce: force, power, constantFeed } = limits;
+  const sums = maximumFeed === undefined && force === undefined && power === undefined && !constantFeed;
+  const stations = splitStations({ profile, width, sums });
+  const widest = stations.reduce((a, b) => (b.contact > a.contact ? b : a));
+  const { depth, extent, longest, shortest } = widest;
+  return [...stations, { depth, travel: 0, contact: profile.maximumWidth, extent, longest, shortest }];
+}
+
+/**
  * Puts grade, work, pitch and saw together: bite b = b of the grade × interruption × worn saw × rate factor × credit,
  * room = (0.25·0.7/R)·p* × credit. The credit is wanted/v where the saw cannot run as slowly as wanted: no higher rate for it.
- * @param work section, material, blade, shop
- * @param pitch p [mm]
+ * @param work section, material, blade, shop; pitch p [mm], chosen where it is undefined
  * @param factor a further factor on the bite [-]
  * @returns the cut; speeds [mm/min], bites and sizes [mm], force [N]
- * @throws InputError "none": no data, too hard, saw too fast; "invalid": work too big, saw's speeds reversed, no power left, magnesium with flood coolant
+ * @throws InputError "none": no data, no pitch suits, too hard, saw too fast; "invalid": work too big, saw's speeds reversed, no power left, magnesium with flood coolant
  * @source data/groups, data/cuttingConstants
  */
-export function prepareCut(work: CutWork, pitch: Pitch, factor = 1): Cut {
+export function prepareCut(work: PitchedWork, factor = 1): Cut {
   const { material, shop, section, blade } = work;
   const { group, row } = bladeRow(material, blade);
   const profile = section.profile();
@@ -108,13 +120,15 @@ export function prepareCut(work: CutWork, pitch: Pitch, factor = 1): Cut {
   const speeds = cutSpeed({ row, group, material, meanWidth: profile.meanWidth, shop });
   const credit = Math.min(1, speeds.wanted / speeds.speed);
   const plan = pitchPlan({ profile, group, blade });
+  const pitch = work.pitch ?? choosePitch(work, plan);
   const { all, rateFactor } = biteFactors(work);
   const rateSpread = specialValue(shop.rateSpreads, material) ?? shop.rateSpread;
   const bite = row.bite * all * factor * credit;
   const room = gulletRoom(plan.target, group) * credit;
+  const saw = sawOf(work, group);
   return {
-    ...speeds,
-    ...sawOf(work, group),
+    speeds,
+    saw,
     profile,
     group,
     row,
@@ -127,6 +141,6 @@ export function prepareCut(work: CutWork, pitch: Pitch, factor = 1): Cut {
     rateSpread,
     judged: row.spread >= k.unpublishedSpread.value && rateFactor === 1 && rateSpread === undefined,
     credit,
-    stations: splitStations({ profile, width: (k.fullTeeth.value * plan.target * Math.min(bite, room)) / bite }),
+    stations: stationsOf(profile, (k.fullTeeth.value * plan.target * Math.min(bite, room)) / bite, saw.limits),
   };
 }

@@ -1,7 +1,7 @@
 import { cuttingConstants as k } from "../data/cuttingConstants";
 import type { Station } from "../section/profile";
 import { chipAtForce } from "./chipAtForce";
-import type { Cut, CutRun, ForceLaw, LimitName } from "./cut";
+import { limitNames, type Cut, type CutRun, type ForceLaw, type LimitName } from "./cut";
 import { cuttingForce } from "./cuttingForce";
 import { gulletRoom } from "./gulletRoom";
 
@@ -12,6 +12,12 @@ export interface Scenario {
   readonly feedShare: number;
 }
 
+/** What is pushed into one depth: feed per band travel u [-], before motor and maximum feed, and what holds it. */
+interface Pushed {
+  readonly u: number;
+  readonly by: LimitName;
+}
+
 /** Feed at one depth [mm/min], the band speed there [mm/min], and what holds it. */
 interface Held {
   readonly feed: number;
@@ -19,40 +25,33 @@ interface Held {
   readonly by: LimitName;
 }
 
-/** Feed per band travel u [-] at one depth, before motor and maximum feed, and what holds it. */
-function pushed(
-  station: Station,
-  cut: Cut,
-  law: ForceLaw,
-  { rate, feedShare }: Scenario,
-): { u: number; by: LimitName } {
-  const { plan, pitch, profile, limits, credit, pitchFactor: g } = cut;
-  const [bite, room, six] = [cut.bite * rate, cut.room * rate, k.fullTeeth.value * plan.target];
+function pushedAt(station: Station, cut: Cut, law: ForceLaw, { rate, feedShare }: Scenario): Pushed {
+  const { plan, pitch, profile, saw, credit, pitchFactor: g } = cut;
+  const { feedForce, constantFeed } = saw.limits;
   // A saw of constant rate holds the bite of this depth, one of constant feed that of the mean width.
-  const width = limits.constantFeed ? profile.meanWidth : station.contact;
-  const usual = bite * Math.min(1, width / six);
-  let u = (usual * g) / width;
-  let by: LimitName = "usual rate";
-  const full = (room * g) / (limits.constantFeed ? Math.max(width, station.contact) : width);
-  if (full < u) [u, by] = [full, "gullet"];
-  if (limits.feedForce === undefined) return { u, by };
-  const force = limits.feedForce(station.extent) / (k.feedShare.value * feedShare);
+  const width = constantFeed ? profile.meanWidth : station.contact;
+  const usual = (cut.bite * rate * Math.min(1, width / (k.fullTeeth.value * plan.target)) * g) / width;
+  const full = (cut.room * rate * g) / Math.max(width, station.contact);
+  const held: Pushed = full < usual ? { u: full, by: "gullet" } : { u: usual, by: "usual rate" };
+  if (feedForce === undefined) return held;
+  const force = feedForce(station.extent) / (k.feedShare.value * feedShare);
   const most = (credit * chipAtForce({ force, teeth: station.contact / pitch.mean, law })) / pitch.mean;
-  return most < u ? { u: most, by: "feed force" } : { u, by };
+  return most < held.u ? { u: most, by: "feed force" } : held;
 }
 
 /** The motor slows the band and keeps the chip; under the slowest speed the chip is thinned. Then the maximum feed. */
-function driven(station: Station, cut: Cut, law: ForceLaw, { u, by }: { u: number; by: LimitName }): Held {
-  const { pitch, limits, speed, slowest, wanted } = cut;
-  const { power, maximumFeed } = limits;
+function heldAt(station: Station, cut: Cut, law: ForceLaw, { u, by }: Pushed): Held {
+  const { speed, slowest, wanted } = cut.speeds;
+  const { power, maximumFeed } = cut.saw.limits;
   let held: Held = { feed: u * speed, speed, by };
   if (power !== undefined) {
-    const teeth = station.contact / pitch.mean;
-    const can = (60_000 * power) / cuttingForce({ chip: u * pitch.mean, teeth, law });
+    const { mean } = cut.pitch;
+    const teeth = station.contact / mean;
+    const can = (60_000 * power) / cuttingForce({ chip: u * mean, teeth, law });
     const least = Math.min(speed, Math.max(slowest, Math.min(k.motorSpeed.value, k.motorShare.value * wanted)));
     if (can < least) {
       const chip = chipAtForce({ force: (60_000 * power) / least, teeth, law });
-      held = { feed: (chip * least) / pitch.mean, speed: least, by: "motor power" };
+      held = { feed: (chip * least) / mean, speed: least, by: "motor power" };
     } else if (can < speed) held = { feed: u * can, speed: can, by: "motor power" };
   }
   return maximumFeed !== undefined && maximumFeed < held.feed
@@ -60,26 +59,28 @@ function driven(station: Station, cut: Cut, law: ForceLaw, { u, by }: { u: numbe
     : held;
 }
 
-/** A depth with what is pushed into it. */
-interface Way {
-  readonly s: Station;
-  readonly u: number;
-  readonly by: LimitName;
-}
+/** Place of the least value. */
+const leastAt = (count: number, of: (i: number) => number): number => {
+  let least = 0;
+  for (let i = 1; i < count; i += 1) if (of(i) < of(least)) least = i;
+  return least;
+};
 
-/** With a constant feed the depth that allows least governs the whole way. */
-function governed(ways: readonly Way[]): { readonly ways: readonly Way[]; readonly depth: number } {
-  const least = ways.reduce((a, b) => (b.u < a.u ? b : a));
-  return { ways: ways.map(({ s }) => ({ s, u: least.u, by: least.by })), depth: least.s.depth };
-}
-
-/** Shares of the time of each limit [-]. */
-function sharesOf(held: readonly Held[], times: readonly number[], minutes: number): CutRun["shares"] {
-  const shares = { "usual rate": 0, gullet: 0, "feed force": 0, "maximum feed": 0, "motor power": 0 };
-  held.forEach(({ by }, i) => {
-    shares[by] += times[i]! / minutes;
-  });
-  return shares;
+/** What holds at every depth; with a constant feed the depth that allows least governs the whole way. */
+function wayDown(cut: Cut, law: ForceLaw, scenario: Scenario) {
+  const stations = cut.stations.filter((s) => s.contact > 0);
+  const free = stations.map((s) => pushedAt(s, cut, law, scenario));
+  if (!cut.saw.limits.constantFeed)
+    return { stations, pushed: free, held: stations.map((s, i) => heldAt(s, cut, law, free[i]!)), depth: 0 };
+  const governing = leastAt(free.length, (i) => free[i]!.u);
+  const held = stations.map((s) => heldAt(s, cut, law, free[governing]!));
+  const slowest = held[leastAt(held.length, (i) => held[i]!.feed)]!;
+  return {
+    stations,
+    pushed: free.map(() => free[governing]!),
+    held: held.map(() => slowest),
+    depth: stations[governing]!.depth,
+  };
 }
 
 /**
@@ -91,31 +92,38 @@ function sharesOf(held: readonly Held[], times: readonly number[], minutes: numb
  * @source rate = band speed × bite: definition; cutting minutes = area / area rate: German vocational tables book, sawing page (read)
  */
 export function runCut(cut: Cut, scenario: Scenario): CutRun {
-  const { profile, pitch, limits, group } = cut;
-  const law = { ...cut.force, kc11: cut.force.kc11 * scenario.force };
-  const free = cut.stations.filter((s) => s.contact > 0).map((s): Way => ({ s, ...pushed(s, cut, law, scenario) }));
-  const { ways, depth } = limits.constantFeed ? governed(free) : { ways: free, depth: 0 };
-  const own = ways.map((way) => driven(way.s, cut, law, way));
-  const least = own.reduce((a, b) => (b.feed < a.feed ? b : a));
-  const held = limits.constantFeed ? own.map(() => least) : own;
-  const times = held.map(({ feed }, i) => ways[i]!.s.travel / feed);
-  const minutes = times.reduce((a, b) => a + b, 0);
+  const { profile, pitch, group } = cut;
+  const { kc11, mc, kerf } = cut.saw.force;
+  const law = { kc11: kc11 * scenario.force, mc, kerf };
+  const { stations, pushed, held, depth } = wayDown(cut, law, scenario);
   const room = gulletRoom(pitch.mean, group);
-  let [travelled, force, power, fill, pushedArea, chipArea] = [0, 0, 0, 0, 0, 0];
-  held.forEach(({ feed, speed }, i) => {
-    const { s, u, by } = ways[i]!;
-    const here = cuttingForce({ chip: (feed * pitch.mean) / speed, teeth: s.contact / pitch.mean, law });
-    travelled += speed * times[i]!;
-    force = Math.max(force, here);
-    power = Math.max(power, (here * speed) / 60_000);
-    fill = Math.max(fill, (feed * s.contact) / (speed * room));
-    chipArea += u * pitch.mean * s.contact * s.travel;
-    if (by === "feed force") pushedArea += s.contact * s.travel;
-  });
+  const times: Record<LimitName, number> = {
+    "usual rate": 0,
+    gullet: 0,
+    "feed force": 0,
+    "maximum feed": 0,
+    "motor power": 0,
+  };
+  let [minutes, travelled, force, power, fill, pushedArea, chipArea] = [0, 0, 0, 0, 0, 0, 0];
+  for (let i = 0; i < stations.length; i += 1) {
+    const { contact, travel } = stations[i]!;
+    const { feed, speed, by } = held[i]!;
+    const time = travel / feed;
+    const own = cuttingForce({ chip: (feed * pitch.mean) / speed, teeth: contact / pitch.mean, law });
+    times[by] += time;
+    minutes += time;
+    travelled += speed * time;
+    force = Math.max(force, own);
+    power = Math.max(power, (own * speed) / 60_000);
+    fill = Math.max(fill, (feed * contact) / (speed * room));
+    chipArea += pushed[i]!.u * pitch.mean * contact * travel;
+    if (pushed[i]!.by === "feed force") pushedArea += contact * travel;
+  }
+  for (const name of limitNames) times[name] /= minutes;
   return {
     minutes,
     rate: profile.area / minutes,
-    shares: sharesOf(held, times, minutes),
+    shares: times,
     speed: travelled / minutes,
     greatestForce: force,
     greatestPower: power,

@@ -46,10 +46,10 @@ export interface Profile {
   /** Thinnest lasting contact: a fifth of the way has a shorter single contact [mm]; for solids at most the mean width. */
   readonly thinnest: number;
   readonly kind: Kind;
-  readonly stations: readonly Station[];
-  /** The same stations slab by slab, and what they were made with: splitStations begins there. */
+  /** The stack slab by slab, drawn 1/scale of its size: splitStations begins there. A round has those of the unit round. */
   readonly runs: readonly SlabRun[];
   readonly spread: Spread;
-  /** Height of one bar [mm]. */
+  /** Height of one bar as drawn [mm]. */
   readonly barHeight: number;
+  readonly scale: number;
 }

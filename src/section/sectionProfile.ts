@@ -1,17 +1,18 @@
 import { cuttingConstants as k } from "../data/cuttingConstants";
-import type { Kind, Profile, SlabRun, Station } from "./profile";
+import type { Kind, Profile, SlabRun } from "./profile";
 import type { Outline, Section } from "./section";
 import { sectionStack } from "./sectionStack";
-import type { Contact, Part, Slab } from "./slab";
+import type { Contact, Part } from "./slab";
 import { slabContact } from "./slabContact";
 import { slabStations } from "./slabStations";
 import { thinnestContact } from "./thinnestContact";
 
 /**
- * Engaged width over the height of a stack. Sums hold to rounding: Σ travel = height, Σ travel·contact = area. A round is
+ * Engaged width over the height of a stack. Sums over its stations hold to rounding: Σ travel =
+ * height, Σ travel·contact = area. A round is
  * the round of diameter 1, times its diameter.
  * @param section the stack [-]
- * @returns area [mm²]; height, widths, contacts and stations [mm]; kind [text]
+ * @returns area [mm²]; height, widths, contacts and slabs [mm]; kind [text]
  * @throws InputError "invalid": only an area is known
  * @source geometry; the fifth of the way for the thinnest contact: judgement, data/cuttingConstants
  */
@@ -31,23 +32,26 @@ function stackProfile(section: Section): Profile {
   const runs = parts.map((part): SlabRun => {
     const { slab } = part;
     const [first, last] = [slabContact(slab, slab.top, spread), slabContact(slab, slab.bottom, spread)];
-    return { ...part, ...slabStations(part, spread, barHeight), first, last };
+    const { stations, factor } = slabStations(part, spread, barHeight);
+    return { slab, times: part.times, above: part.above, stations, factor, first, last };
   });
   const meanWidth = section.area / height;
   const thin = thinnestContact(runs, k.thinnestWay.value);
+  const { maximumWidth, longestContact } = greatest(runs);
   return {
     section,
     area: section.area,
     height,
     meanWidth,
-    ...greatest(runs),
+    maximumWidth,
+    longestContact,
     maximumExtent: width * spread.secant,
     thinnest: section.hollow ? thin : Math.min(thin, meanWidth),
     kind: kindOf(section),
-    stations: runs.flatMap((run) => run.stations),
     runs,
     spread,
     barHeight,
+    scale: 1,
   };
 }
 
@@ -102,46 +106,8 @@ const unitRound: Profile = {
   thinnest: Math.sqrt(k.thinnestWay.value * (2 - k.thinnestWay.value)),
 };
 
-const scaledContact = (c: Contact, d: number): Contact => ({
-  contact: c.contact * d,
-  extent: c.extent * d,
-  longest: c.longest * d,
-  shortest: c.shortest * d,
-});
-
-const scaledStation = (s: Station, d: number): Station => ({
-  depth: s.depth * d,
-  travel: s.travel * d,
-  ...scaledContact(s, d),
-});
-
-const scaledSlab = ({ top, bottom, courses }: Slab, d: number): Slab => ({
-  top: top * d,
-  bottom: bottom * d,
-  courses: courses.map(({ edges, drop, shift }) => ({
-    drop: drop * d,
-    shift: shift * d,
-    edges: edges.map((e) => ({
-      ...e,
-      top: e.top * d,
-      bottom: e.bottom * d,
-      x: e.x * d,
-      centre: e.centre * d,
-      r: e.r * d,
-    })),
-  })),
-});
-
+/** The unit round times a diameter. */
 function scaled(unit: Profile, d: number, section: Section): Profile {
-  const runs = unit.runs.map((run): SlabRun => ({
-    slab: scaledSlab(run.slab, d),
-    times: run.times,
-    above: run.above * d,
-    stations: run.stations.map((s) => scaledStation(s, d)),
-    factor: run.factor,
-    first: scaledContact(run.first, d),
-    last: scaledContact(run.last, d),
-  }));
   return {
     section,
     area: section.area,
@@ -152,9 +118,9 @@ function scaled(unit: Profile, d: number, section: Section): Profile {
     maximumExtent: d,
     thinnest: unit.thinnest * d,
     kind: "solid",
-    stations: runs.flatMap((run) => run.stations),
-    runs,
-    spread: { ...unit.spread, spacing: d },
-    barHeight: d,
+    runs: unit.runs,
+    spread: unit.spread,
+    barHeight: unit.barHeight,
+    scale: d,
   };
 }

@@ -31,7 +31,6 @@ export function sectionStack(section: Section): Stack {
     share: section.pieceArea / outlineArea(section.outline),
   };
   const width = section.columns * barWidth + half;
-  const plain = { barHeight, width, spread };
   if (half === 0) {
     const mirrored = isMirrored(section.outline, top + bottom, 1e-9 * barHeight);
     const period = mirrored ? barHeight / 2 : barHeight;
@@ -41,9 +40,10 @@ export function sectionStack(section: Section): Stack {
       mirrored,
       slabs: slabs(edges, [first], 0, period),
     };
-    return { ...plain, layers: [layer], height: section.rows * barHeight };
+    return { barHeight, width, spread, layers: [layer], height: section.rows * barHeight };
   }
-  return { ...plain, ...nested(edges, first, half, section.rows, barHeight) };
+  const { layers, height } = nested(edges, first, half, section.rows, barHeight);
+  return { barHeight, width, spread, layers, height };
 }
 
 /** Nested rounds: the first row alone, the rows that overlap, and what is left below the last. */

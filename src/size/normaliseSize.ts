@@ -26,6 +26,9 @@ const characters: ReadonlyMap<string, string> = new Map(
   ).flatMap(([from, to]) => Array.from(from, (character) => [character, to] as const)),
 );
 
+/** Most sizes hold nothing that is to be replaced. */
+const ordinary = /^[a-z0-9 .,/"-]*$/i;
+
 /**
  * A size or length in plain characters: lower case, one kind of dash, quote, multiplication sign and fraction, single spaces.
  * @param text as typed or pasted [text]
@@ -34,6 +37,7 @@ const characters: ReadonlyMap<string, string> = new Map(
  */
 export function normaliseSize(text: string): string {
   let plain = "";
-  for (const character of text.normalize("NFC")) plain += characters.get(character) ?? character;
+  if (ordinary.test(text)) plain = text;
+  else for (const character of text.normalize("NFC")) plain += characters.get(character) ?? character;
   return plain.toLowerCase().replace(/''/g, '"').replace(/ +/g, " ").trim();
 }

@@ -34,23 +34,25 @@ export function sizeParts(tokens: readonly Token[]): Parts {
   let [schedule, pending]: [string | undefined, string] = [undefined, ""];
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
-    const named = scheduleAt(tokens, i, piped);
+    const scheduled = scheduleAt(tokens, i, piped);
     if (token.kind === "number") {
       numbers.push(pending === "" ? token : { ...token, tag: pending });
       pending = "";
     } else if (token.kind !== "word") numbers.push(token);
-    else if (named !== undefined) {
-      schedule = named.name;
-      i += named.length - 1;
+    else if (scheduled !== undefined) {
+      schedule = scheduled.name;
+      i += scheduled.length - 1;
     } else if (isTag(tokens, i)) pending = placeTag(tokens, i, numbers);
     else if (shapeWords.has(token.text)) shapes.push(token.text);
     else refuseUnknown(token.text, tokens[i + 1]);
   }
-  return { ...splitFlat(shapes), numbers, schedule, cold };
+  const named = splitFlat(shapes);
+  return { shapes: named.shapes, flat: named.flat, numbers, schedule, cold };
 }
 
 /** Beside another shape the last "flat" says how the bar lies. */
 function splitFlat(words: readonly string[]): Pick<Parts, "shapes" | "flat"> {
+  if (words.length < 2) return { shapes: words, flat: false };
   const others = words.filter((word) => shapeWords.get(word) !== "bar");
   const at = others.length > 1 ? others.lastIndexOf("flat") : -1;
   return at < 0 ? { shapes: words, flat: false } : { shapes: others.filter((_, i) => i !== at), flat: true };

@@ -20,7 +20,7 @@ export function cuttingMinutes({
 }): number {
   if (maximumFeed === undefined) return section.area / rate;
   const width = rate / maximumFeed;
-  return splitStations({ profile: section.profile(), width }).reduce(
+  return splitStations({ profile: section.profile(), width, sums: true }).reduce(
     (minutes, { contact, travel }) => minutes + (contact >= width ? (contact * travel) / rate : travel / maximumFeed),
     0,
   );

@@ -10,7 +10,7 @@ describe("a tooth pitch", () => {
   });
 
   it(`is longest at its coarse end: ${check("P3").input}, three teeth in ${check("P3").expected} mm`, () => {
-    expect(3 * readPitch("4/6").greatest).toBeCloseTo(check("P3").expected, 12);
+    expect((3 * 25.4) / readPitch("4/6").coarse).toBeCloseTo(check("P3").expected, 12);
   });
 
   it("has the mean of its teeth per inch, as the trade counts (trade pitch steps, common practice, no source)", () => {

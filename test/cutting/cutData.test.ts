@@ -18,22 +18,32 @@ describe("the running sheet", () => {
       expect(d.minutesLow * d.rateHigh).toBeCloseTo(profile.area, 6);
       expect(d.powerAtBand / ((d.feedForce / 0.8) * d.bandSpeed)).toBeCloseTo(1 / 60_000, 12);
       expect(d.powerAtMotor).toBeCloseTo(d.powerAtBand / 0.75 + 300, 9);
+      // rate = band speed × bite = band speed × chip × teeth
+      expect(d.bandSpeed * d.bite).toBeCloseTo(d.rate, 6);
+      expect(d.bandSpeed * d.chipThickness * d.teeth).toBeCloseTo(d.rate, 6);
     }
   });
 
-  it("needs the motors that were worked out by hand for no saw: A36 1.4 to 2.3 kW, 17-4PH bi-metal 0.6 to 0.9 (second implementation, model output)", () => {
-    for (const size of ["round 4", "round 7", "round 10"]) {
-      expect(sheet(size, "A36").powerAtMotor).toBeGreaterThan(1200);
-      expect(sheet(size, "A36").powerAtMotor).toBeLessThan(2500);
-      expect(sheet(size, "17-4PH").powerAtMotor).toBeGreaterThan(500);
-      expect(sheet(size, "17-4PH").powerAtMotor).toBeLessThan(950);
-    }
+  it("a motor of its own: the idle power is the one law of the shop block", () => {
+    const d = sheet("flat 6x1", "A36", "bi-metal", { motorPower: 4000 });
+    expect(d.powerAtMotor).toBeCloseTo(d.powerAtBand / 0.75 + 750, 6);
   });
 
   it("takes the force of its own chip: flat work, constant contact", () => {
     const got = predict("flat 6x1", "A36");
-    const force = cuttingForce({ chip: got.run.meanChip, teeth: 152.4 / got.pitch.mean, law: got.cut.force });
+    const { chipThickness } = sheet("flat 6x1", "A36");
+    const force = cuttingForce({ chip: chipThickness, teeth: 152.4 / got.pitch.mean, law: got.cut.saw.force });
     expect(sheet("flat 6x1", "A36").feedForce).toBeCloseTo(0.8 * force, 6);
+  });
+
+  it("says which figure is the handbook's and which is judgement", () => {
+    expect(said(sheet("round 6", "303").basis)).toMatch(
+      /^Band speed: derived, .* Pitch and size: Machinery's Handbook.* Bite: derived, calibrated on .* × 1\.3 for this grade: derived, .* Low to high: derived and judgement/,
+    );
+    expect(said(sheet("round 4", "A36").basis)).toMatch(/^Band speed: read, Machinery's Handbook/);
+    expect(said(sheet("round 4", "N07718", "carbide").basis)).toMatch(
+      /Bite: judgement, .* Low to high: judgement throughout/,
+    );
   });
 
   it("ends with what to change first and the cautions that apply", () => {

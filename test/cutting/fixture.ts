@@ -6,7 +6,7 @@ import type { BladeClass } from "../../src/blade/bladeClass";
 import { findMaterial } from "../../src/material/findMaterial";
 import { readSection } from "../../src/section/readSection";
 import { sectionProfile } from "../../src/section/sectionProfile";
-import type { Profile } from "../../src/section/section";
+import type { Profile } from "../../src/section/profile";
 import type { Shape } from "../../src/section/shape";
 import { defaultShop } from "../../src/shop/defaultShop";
 import type { Shop } from "../../src/shop/shop";
@@ -27,59 +27,82 @@ const checks = JSON.parse(read("checks.json")) as readonly Check[];
 export const check = (id: string): Check => checks.find((c) => c.id === id)!;
 export const checkIds = checks.map((c) => c.id);
 
+/** One cut of a second program of docs/method.md; rates [in²/min], speed [ft/min], chip [µm, mean over the area]. */
 export interface ReferenceRow {
-  readonly n: number;
+  readonly section: string;
   readonly material: string;
   readonly blade: BladeClass;
-  readonly section: string;
-  readonly saw: "none" | "small" | "medium" | "large";
-  readonly feed: "rate" | "feed";
+  readonly saw: Partial<Shop>;
+  readonly typed: string;
   readonly pitch: string;
+  readonly teeth: string;
   readonly speed: number;
   readonly chip: number;
   readonly low: number;
-  readonly nominal: number;
+  readonly rate: number;
   readonly high: number;
   readonly minutes: number;
-  readonly binds: string;
+  readonly limit: string;
   readonly share: number;
 }
-export const referenceRows = JSON.parse(read("referenceRows.json")) as readonly ReferenceRow[];
 
-/** The three invented saws of the reference rows. */
-export const saws: Readonly<Record<ReferenceRow["saw"], Partial<Shop>>> = {
-  none: {},
-  small: {
-    motorPower: 1100,
-    idlePower: 300,
-    bandWidth: 27,
-    bandThickness: 0.9,
-    bandTension: 200,
-    minimumBandSpeed: 20_000,
-    maximumBandSpeed: 80_000,
-    maximumFeed: 250,
-  },
-  medium: {
-    motorPower: 4000,
-    idlePower: 600,
-    bandWidth: 34,
-    bandThickness: 1.1,
-    bandTension: 250,
-    minimumBandSpeed: 15_000,
-    maximumBandSpeed: 100_000,
-    maximumFeed: 500,
-  },
-  large: {
-    motorPower: 9000,
-    idlePower: 1000,
-    bandWidth: 54,
-    bandThickness: 1.6,
-    bandTension: 300,
-    minimumBandSpeed: 10_000,
-    maximumBandSpeed: 150_000,
-    maximumFeed: 1000,
-  },
-};
+const labels = new Map([
+  ["greatestBandSpeed", "maximumBandSpeed"],
+  ["leastBandSpeed", "minimumBandSpeed"],
+  ["greatestFeed", "maximumFeed"],
+]);
+
+const sawOf = (text: string): Partial<Shop> =>
+  Object.fromEntries(
+    [...text.matchAll(/(\w+)=(constant feed|\S+)/g)].map(([, key, value]) => [
+      labels.get(key!) ?? key!,
+      Number.isNaN(Number(value)) ? value! : Number(value),
+    ]),
+  );
+
+export const referenceRows: readonly ReferenceRow[] = read("referenceRows.csv")
+  .trim()
+  .split("\n")
+  .slice(2)
+  .map((line) => {
+    const cells = [...line.matchAll(/(?:^|,)(?:"([^"]*)"|([^,]*))/g)].map((m) => m[1] ?? m[2] ?? "");
+    const [section, material, blade, saw, typed, pitch, teeth, ...numbers] = cells as [
+      string,
+      string,
+      BladeClass,
+      string,
+      string,
+      string,
+      string,
+      ...string[],
+    ];
+    const [speed, chip, low, rate, high, minutes] = numbers.map(Number) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    const limit = cells[13]!.replace("greatest feed", "maximum feed");
+    return {
+      section,
+      material,
+      blade,
+      saw: sawOf(saw),
+      typed,
+      pitch,
+      teeth,
+      speed,
+      chip,
+      low,
+      rate,
+      high,
+      minutes,
+      limit,
+      share: Number(cells[14]),
+    };
+  });
 
 export const shape = (size: string, units: "inch" | "metric" = "inch"): Shape => {
   const section = readSection(size, units);

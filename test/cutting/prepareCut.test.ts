@@ -1,53 +1,67 @@
 import { describe, expect, it } from "vitest";
 import { prepareCut } from "../../src/cutting/prepareCut";
-import { readPitch } from "../../src/blade/readPitch";
-import { scenarios } from "../../src/cutting/scenarios";
+import type { Shop } from "../../src/shop/shop";
 import { work } from "./fixture";
+import { refusal } from "../section/fixture";
 
-const prepare = (...args: Parameters<typeof work>) => prepareCut(work(...args), scenarios.nominal);
+const cut = (size: string, grade = "A36", saw: Partial<Shop> = {}, factor = 1) =>
+  prepareCut({ ...work(size, grade, "bi-metal", saw), pitch: undefined }, factor);
 
-describe("a cut before its pitch is known", () => {
-  it("runs at the group's speed × factors: 17-4PH 7 in round, 30 m/min × (100/139.64)^0.15", () => {
-    expect(prepare("round 7", "17-4PH").speed).toBeCloseTo(30_000 * (100 / 139.644) ** 0.15, 0);
+describe("a cut put together", () => {
+  it("an interrupted cut bites 0.75, a bundle of solids 0.8, of hollow 0.65 (common practice), a worn saw 0.7", () => {
+    const bites = ["round 2", "tube 2x0.25", "round 2 bundle 2x2", "tube 2x0.25 bundle 2x2"].map(
+      (size) => cut(size).bite,
+    );
+    expect(bites.map((bite) => bite / 0.079)).toEqual([1, 0.75, 0.8, 0.65].map((f) => expect.closeTo(f, 12) as number));
+    expect(cut("round 2", "A36", { sawCondition: "worn" }).bite / bites[0]!).toBeCloseTo(0.7, 12);
   });
-
-  it("is capped by the saw, and for non-ferrous metals by a general saw's 120 m/min when none is described (common practice, no source)", () => {
-    expect(prepare("round 4", "6061")).toMatchObject({ speed: 120_000, capped: "general" });
-    expect(prepare("round 4", "6061", "bi-metal", { maximumBandSpeed: 150_000 })).toMatchObject({
-      speed: 150_000,
-      capped: "saw",
-    });
-    expect(prepare("round 4", "A36").capped).toBe("none");
+  it("no credit for a saw that cannot run as slowly: bite and room fall as the speed is above the one wanted", () => {
+    const [usual, fast] = [cut("round 4", "304"), cut("round 4", "304", { minimumBandSpeed: 45_000 })];
+    expect(fast.credit).toBeCloseTo(usual.speeds.speed / 45_000, 12);
+    for (const of of ["bite", "room"] as const)
+      expect((fast[of] * 45_000) / (usual[of] * usual.speeds.speed)).toBeCloseTo(1, 12);
   });
-
-  it("never runs under the saw's slowest; the chip is thinned by as much", () => {
-    const plain = prepare("round 4", "304");
-    const fast = prepare("round 4", "304", "bi-metal", { minimumBandSpeed: plain.speed * 1.2 });
-    const pitch = readPitch("4/6");
-    expect(fast.speed * fast.forPitch(pitch).chips.load).toBeCloseTo(plain.speed * plain.forPitch(pitch).chips.load, 6);
-    expect(fast.tooFast).toBe(true);
+  it("the shop's rate factor: of the grade before its group before the saw; tool steel means both of its groups", () => {
+    const rateFactors = [
+      { of: "tool steel", value: 0.8 },
+      { of: "d2", value: 0.5 },
+      { of: "alloy steel", value: 0.7 },
+    ];
+    const factor = (grade: string) => cut("round 4", grade, { rateFactor: 1.2, rateFactors }).rateFactor;
+    expect(["D2", "O1", "M2", "4140", "304"].map(factor)).toEqual([0.5, 0.8, 0.8, 0.7, 1.2]);
+    expect(cut("round 4", "O1", { rateFactors }).bite / cut("round 4", "O1").bite).toBeCloseTo(0.8, 12);
   });
-
-  it("leaves at the band what the drive and the idle band do not take: 4 kW, 0.75, 750 W idle: 2437.5 W", () => {
-    expect(
-      prepare("round 4", "304", "bi-metal", { motorPower: 4000 }).forPitch(readPitch("4/6")).limits.power,
-    ).toBeCloseTo(0.75 * 3250, 9);
-    expect(
-      prepare("round 4", "304", "bi-metal", { motorPower: 550 }).forPitch(readPitch("4/6")).limits.power,
-    ).toBeCloseTo(0.75 * (550 - 192.5), 9);
-    expect(
-      prepare("round 4", "304", "bi-metal", { motorPower: 1000, idlePower: 300, driveEfficiency: 0.8 }).forPitch(
-        readPitch("4/6"),
-      ).limits.power,
-    ).toBeCloseTo(560, 9);
+  it("rate spread: of the grade before its group before the saw", () => {
+    const rateSpreads = [{ of: "tool steel", value: 1.3 }];
+    expect(cut("round 4", "M2", { rateSpread: 1.5, rateSpreads }).rateSpread).toBe(1.3);
+    expect(cut("round 4", "A36", { rateSpread: 1.5, rateSpreads }).rateSpread).toBe(1.5);
+    expect(cut("round 4").rateSpread).toBeUndefined();
   });
+  it("says where the rate is judgement alone, until the shop has a figure of its own", () => {
+    expect([cut("round 4", "304").judged, cut("round 4", "N07718").judged]).toEqual([false, true]);
+    expect(cut("round 4", "N07718", { rateFactors: [{ of: "nickel and cobalt alloys", value: 0.9 }] }).judged).toBe(
+      false,
+    );
+    expect(cut("round 4", "N07718", { rateSpread: 1.4 }).judged).toBe(false);
+  });
+  it("the last station is the widest contact, without travel", () => {
+    const { stations, profile } = cut("W12x50", "A992", { motorPower: 4000 });
+    expect(stations.at(-1)).toMatchObject({ travel: 0, contact: profile.maximumWidth });
+    expect(stations.reduce((sum, s) => sum + s.travel, 0)).toBeCloseTo(profile.height, 9);
+  });
+});
 
-  it("takes the least of the saw's thrust and half of what the band stands", () => {
-    const at = (saw: Parameters<typeof work>[3]) =>
-      prepare("square 4", "304", "bi-metal", saw).forPitch(readPitch("4/6")).limits.cuttingForce;
-    expect(at({})).toBeUndefined();
-    expect(at({ maximumFeedForce: 400 })!(0)).toBeCloseTo(500, 9);
-    expect(at({ bandWidth: 34 })!(0)).toBeGreaterThan(at({ bandWidth: 34, maximumFeedForce: 100 })!(0));
-    expect(at({ bandWidth: 34 })!(100)).toBeGreaterThan(at({ bandWidth: 34 })!(0));
+describe("refusals", () => {
+  it.each([
+    ["magnesium with flood coolant", () => cut("round 3", "AZ31B", { coolant: "flood" }), /flood coolant/],
+    ["work wider than the saw", () => cut("round 12", "A36", { maximumWidth: 250 }), /the work is .* wide/],
+    ["work higher than the saw", () => cut("round 2 bundle 6x1", "A36", { maximumHeight: 250 }), /the work is .* high/],
+    [
+      "idle power that leaves nothing",
+      () => cut("round 2", "A36", { motorPower: 500, idlePower: 500 }),
+      /leaves nothing of Motor power/,
+    ],
+  ] as const)("%s", (_, run, pattern) => {
+    expect(refusal(run)).toMatchObject({ reason: "invalid", sentence: expect.stringMatching(pattern) as string });
   });
 });

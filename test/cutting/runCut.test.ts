@@ -1,126 +1,107 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Cut } from "../../src/cutting/cut";
-import { runCut } from "../../src/cutting/runCut";
+import { limitNames, type Cut } from "../../src/cutting/cut";
+import { chipAtForce } from "../../src/cutting/chipAtForce";
+import { cuttingForce } from "../../src/cutting/cuttingForce";
 import { prepareCut } from "../../src/cutting/prepareCut";
+import { runCut } from "../../src/cutting/runCut";
+import type { Shop } from "../../src/shop/shop";
 import { readPitch } from "../../src/blade/readPitch";
-import { scenarios } from "../../src/cutting/scenarios";
-import { check, inch2, shape, work } from "./fixture";
+import { check, work } from "./fixture";
 
-/** A cut without any limit but the one asked for: chip load q = chip × teeth at one depth. */
-const bare = (size: string, tpi: number, speed: number, load: number, constantFeed = false): Cut => {
-  const real = prepareCut(work(size, "A36"), scenarios.nominal).forPitch(readPitch(tpi));
-  return {
-    ...real,
-    speed,
-    chips: { load, fullLoad: load, floor: 0, greatest: Infinity, nominal: 1, credit: 1 },
-    chipVolume: 1e-9,
-    limits: { maximumFeed: undefined, cuttingForce: undefined, power: undefined, constantFeed },
-  };
-};
+const plain = { rate: 1, force: 1, feedShare: 1 };
+const cut = (size: string, saw: Partial<Shop> = {}, grade = "A36", pitch?: string): Cut =>
+  prepareCut({ ...work(size, grade, "bi-metal", saw), pitch: pitch === undefined ? undefined : readPitch(pitch) });
+const run = (...args: Parameters<typeof cut>) => runCut(cut(...args), plain);
 
-describe("kinematics, where nothing limits the cut", () => {
-  it(`K4, K5: ${check("K4").input} give ${check("K4").expected.toFixed(3)} cm²/min, ${check("K5").expected.toFixed(3)} in²/min (${check("K4").source})`, () => {
-    const teeth = 100 / (25.4 / 3.5);
-    const { rate } = runCut(bare("square 100 mm", 3.5, 75_000, 0.01 * teeth));
-    expect(rate / 100).toBeCloseTo(check("K4").expected, 9);
-    expect(rate / inch2).toBeCloseTo(check("K5").expected, 9);
-  });
-
-  it(`K1, K2, K3: tooth passing, feed and chip (${check("K2").source})`, () => {
-    expect(60_000 / readPitch(3.5).mean / 60).toBeCloseTo(check("K1").expected, 9);
-    const p = readPitch(3.5).mean;
-    const { minutes } = runCut(bare("square 100 mm", 3.5, 60_000, 0.008 * (100 / p)));
-    expect(100 / minutes).toBeCloseTo(check("K2").expected, 9);
-    const chip = (1.5 * 25.4 * readPitch(4).mean) / (250 * 304.8);
-    expect(chip * 1000).toBeCloseTo(check("K3").expected, 12);
-  });
-
-  it(`G3: a constant feed through a round has a peak rate of ${check("G3").expected.toFixed(5)} times the mean (geometry)`, () => {
-    const cut = bare("round 100 mm", 3.5, 60_000, 0.05, true);
-    const { rate, meanChip } = runCut(cut);
-    const feed = (meanChip * cut.speed) / cut.pitch.mean;
-    expect((feed * 100) / rate).toBeCloseTo(check("G3").expected, 9);
-  });
-
-  it("T5, T6: chip thickness of the 7 in round in 18 min, and at 10 in²/min (common practice; derived)", () => {
-    const feed = 177.8 / 18;
-    expect(((feed * readPitch(2.5).mean) / 30_480) * 1000).toBeCloseTo(check("T5").expected, 9);
-    const area = (Math.PI * 177.8 ** 2) / 4;
-    const mean = (10 * inch2 * 177.8) / area;
-    expect(((mean * readPitch(2).mean) / 70_000) * 1000).toBeCloseTo(check("T6").expected, 9);
-  });
-
-  it("T7, T8: the duplex and PH group row by hand, without width factors (calibrated on common practice, not independent)", () => {
-    const peak = (v: number, chip: number, tpi: number): number =>
-      (v * chip * (177.8 / readPitch(tpi).mean) * (Math.PI / 4)) / inch2;
-    expect(peak(30_000, 0.0035, 2.5)).toBeCloseTo(check("T7").expected, 6);
-    expect(peak(68_000, 0.0075, 2)).toBeCloseTo(check("T8").expected, 6);
-  });
-});
-
-describe("the gullet", () => {
-  it("P1, P2: greatest contact at 10 µm, α 0.25, φ 0.7, R 5 (gullet model)", () => {
-    for (const [id, tpi] of [
-      ["P1", 3.5],
-      ["P2", 12],
-    ] as const) {
-      const p = readPitch(tpi).mean;
-      const longest = (0.25 * 0.7 * p ** 2) / (5 * 0.01);
-      expect(longest).toBeCloseTo(check(id).expected, 9);
-      const at = (width: number) =>
-        runCut({ ...bare(`square ${width} mm`, tpi, 60_000, (0.01 * width) / p), chipVolume: 5 }).shares;
-      expect(at(longest * 0.999)[2]).toBe(0);
-      expect(at(longest * 1.001)[2]).toBe(1);
-    }
-  });
-
-  it("P4: grows as the square of the pitch, as the broach rule p = 1.76·√l does (Kalpakjian, from memory)", () => {
-    expect(1.76 * Math.sqrt(100)).toBeCloseTo(check("P4").expected, 12);
-  });
-});
-
-describe("the integration over the way down", () => {
-  it("sums to the area over the rate, whatever the section and the control", () => {
-    for (const size of ["round 7", "flat 6x1", "tube 6x0.5", "W12x50", "round 2 bundle 3x4", "L4x4x1/2"]) {
-      for (const constantFeed of [false, true]) {
-        const cut = bare(size, 3.5, 60_000, 0.05, constantFeed);
-        const { rate, minutes, shares } = runCut(cut);
-        expect(Math.abs((rate * minutes) / cut.profile.area - 1)).toBeLessThan(1e-12);
-        expect(shares.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 12);
-      }
-    }
-  });
-
-  it("at a constant rate the section does not matter: rate = speed × chip load (closed form), to 1e-9", () => {
-    for (const size of ["round 7", "flat 6x1", "tube 6x0.5", "W12x50", "L4x4x1/2"])
-      expect(Math.abs(runCut(bare(size, 3.5, 60_000, 0.05)).rate / (60_000 * 0.05) - 1), size).toBeLessThan(1e-9);
-  });
-
-  it("a bundle of one is the piece", () => {
-    const one = runCut(bare("round 2", 6, 60_000, 0.05));
-    expect(
-      runCut({ ...bare("round 2", 6, 60_000, 0.05), profile: shape("round 2 bundle 1x1").profile() }).rate,
-    ).toBeCloseTo(one.rate, 9);
-  });
-
-  it("holds each limit: the named one is met where it binds", () => {
+describe("the usual rate", () => {
+  it("rectangle: v·min(b·min(1, W/6p*), room)·g, to rounding (closed form)", () => {
     fc.assert(
       fc.property(
-        fc.double({ min: 20, max: 400, noNaN: true }),
-        fc.double({ min: 5, max: 200, noNaN: true }),
-        (width, feed) => {
-          const cut = {
-            ...bare(`square ${width} mm`, 3.5, 60_000, 0.3),
-            limits: { maximumFeed: feed, cuttingForce: undefined, power: undefined, constantFeed: false },
-          };
-          const { minutes, shares } = runCut(cut);
-          const free = (60_000 * 0.3) / width;
-          expect(width / minutes).toBeCloseTo(Math.min(feed, free), 6);
-          expect(shares[3]).toBe(feed < free ? 1 : 0);
+        fc.integer({ min: 8, max: 500 }),
+        fc.constantFrom("A36", "304", "6061", "C36000"),
+        fc.constantFrom("10/14", "4/6", "3/4", "1.4/2", undefined),
+        (side, grade, pitch) => {
+          const c = cut(`flat ${side}x200 mm on edge`, {}, grade, pitch);
+          const width = c.profile.meanWidth;
+          const bite = Math.min(c.bite * Math.min(1, width / (6 * c.plan.target)), c.room) * c.pitchFactor;
+          expect(runCut(c, plain).rate / (c.speeds.speed * bite)).toBeCloseTo(1, 12);
         },
       ),
-      { seed: 5 },
+      { seed: 5, numRuns: 300 },
     );
+  });
+  it("round: minutes by their closed form, D(1 − q)·6p*/b + (D²/2)(asin q + q√(1 − q²))/b′ over v·g (geometry), to 1e-9", () => {
+    for (const size of ["round 0.25", "round 1", "round 4", "round 7", "round 24"])
+      for (const grade of ["A36", "6061", "C11000"]) {
+        const c = cut(size, {}, grade);
+        const d = c.profile.height;
+        const b = Math.min(c.bite, c.room);
+        const narrow = Math.min(d, (6 * c.plan.target * b) / c.bite);
+        const q = Math.sqrt(1 - (narrow / d) ** 2);
+        const way =
+          (d * (1 - q) * 6 * c.plan.target) / c.bite + ((d ** 2 / 2) * (Math.asin(q) + q * Math.sqrt(1 - q ** 2))) / b;
+        expect((runCut(c, plain).minutes * c.speeds.speed * c.pitchFactor) / way, `${size} ${grade}`).toBeCloseTo(1, 9);
+      }
+  });
+  it("does not change when a saw is described that limits nothing", () => {
+    const strong = { motorPower: 1e6, idlePower: 1, maximumFeed: 1e6, maximumFeedForce: 1e7 };
+    for (const size of ["round 7", "tube 6x0.5", "W12x50", "round 2 bundle 3x4", "L4x4x1/2", "hex 2"])
+      expect(run(size, strong).rate / run(size).rate, size).toBeCloseTo(1, 9);
+  });
+  it(`G3: a constant feed through a round has a peak rate of ${check("G3").expected.toFixed(5)} times the mean (geometry)`, () => {
+    const c = cut("round 100 mm", { feedMode: "constant feed" });
+    const { rate, minutes } = runCut(c, plain);
+    expect(((100 / minutes) * 100) / rate / check("G3").expected).toBeCloseTo(1, 9);
+  });
+});
+
+describe("what a saw may hold back", () => {
+  it("sums to the area over the rate and to the whole of the time, whatever the section and the control", () => {
+    const saw = { motorPower: 1500, bandWidth: 27, maximumFeed: 60 };
+    for (const size of ["round 7", "flat 6x1", "tube 6x0.5", "W12x50", "round 2 bundle 3x4", "L4x4x1/2"])
+      for (const feedMode of ["constant rate", "constant feed"] as const) {
+        const c = cut(size, { ...saw, feedMode });
+        const { rate, minutes, shares } = runCut(c, plain);
+        expect((rate * minutes) / c.profile.area).toBeCloseTo(1, 12);
+        expect(limitNames.reduce((sum, name) => sum + shares[name], 0)).toBeCloseTo(1, 12);
+      }
+  });
+  it("maximum feed: height / feed where it binds all the way", () => {
+    const { minutes, shares } = run("flat 6x1", { maximumFeed: 20 });
+    expect(minutes).toBeCloseTo(25.4 / 20, 9);
+    expect(shares["maximum feed"]).toBe(1);
+  });
+  it("the motor slows the band and keeps the chip: force × speed is the power at the band", () => {
+    const saw = { motorPower: 1100, idlePower: 100 };
+    const c = cut("flat 6x1", saw);
+    const got = runCut(c, plain);
+    expect(got.shares["motor power"]).toBe(1);
+    expect(got.greatestPower / (0.75 * 1000)).toBeCloseTo(1, 9);
+    const chip = (c.bite * c.pitchFactor * c.pitch.mean) / c.profile.meanWidth;
+    const force = cuttingForce({ chip, teeth: c.profile.meanWidth / c.pitch.mean, law: c.saw.force });
+    expect(got.speed).toBeCloseTo((60_000 * 750) / force, 6);
+  });
+  it("a motor too weak even for the slowest speed thins the chip", () => {
+    const c = cut("flat 12x2", { motorPower: 160, idlePower: 100 });
+    const got = runCut(c, plain);
+    expect(got.speed).toBeCloseTo(10_000, 6);
+    const chip = chipAtForce({
+      force: (60_000 * 0.75 * 60) / 10_000,
+      teeth: c.profile.meanWidth / c.pitch.mean,
+      law: c.saw.force,
+    });
+    expect(got.rate).toBeCloseTo((chip * 10_000 * c.profile.meanWidth) / c.pitch.mean, 6);
+  });
+  it("feed force: 0.8 of the cutting force is what the saw can give", () => {
+    const got = run("flat 6x1", { maximumFeedForce: 150 });
+    expect(got.shares["feed force"]).toBe(1);
+    expect(got.greatestForce * 0.8).toBeCloseTo(150, 6);
+    expect(got.pushed).toBeCloseTo(1, 12);
+  });
+  it("fullest gullet is full where the gullet holds the cut", () => {
+    const c = cut("round 1", {}, "6061");
+    expect(runCut(c, plain).shares.gullet).toBeGreaterThan(0);
+    expect(runCut(c, plain).gulletFill).toBeCloseTo((c.plan.target / c.pitch.mean) * c.pitchFactor, 9);
   });
 });

@@ -3,15 +3,22 @@ import { describe, expect, it } from "vitest";
 import { contactRows } from "../../src/section/contactRows";
 import { outlineArea } from "../../src/section/outlineArea";
 import { readSection } from "../../src/section/readSection";
+import { splitStations } from "../../src/section/splitStations";
 import { sectionProfile } from "../../src/section/sectionProfile";
 import type { Profile } from "../../src/section/profile";
 import { fixture, refusal } from "./fixture";
 
-const profile = (text: string) => sectionProfile(readSection(text, "inch"));
-const total = ({ stations }: Profile) => stations.reduce((sum, { travel, contact }) => sum + travel * contact, 0);
-const way = ({ stations }: Profile) => stations.reduce((sum, { travel }) => sum + travel, 0);
+/** A profile with its stations, undivided. */
+const withStations = (profile: Profile) => ({
+  ...profile,
+  stations: splitStations({ profile, width: 0, sums: false }),
+});
+type Measured = ReturnType<typeof withStations>;
+const profile = (text: string) => withStations(sectionProfile(readSection(text, "inch")));
+const total = ({ stations }: Measured) => stations.reduce((sum, { travel, contact }) => sum + travel * contact, 0);
+const way = ({ stations }: Measured) => stations.reduce((sum, { travel }) => sum + travel, 0);
 /** The station that stands for the longest way: the walls or the web. */
-const middle = ({ stations }: Profile) =>
+const middle = ({ stations }: Measured) =>
   stations.reduce((most, station) => (station.travel > most.travel ? station : most));
 const inch = 25.4;
 
@@ -32,7 +39,7 @@ describe("33 width vectors (geometry, by a separate program, to five figures)", 
       .replace(" EN 10210-2", "")
       .replace(" EN 10219-2", " cold");
     const section = readSection(`${size} ${lies.get(orientation!) ?? orientation}`, "inch");
-    const found = sectionProfile(section);
+    const found = withStations(sectionProfile(section));
     const mm = unit === "in" ? inch : 1;
     // The vectors are those of the outline; ours carry the published area.
     const width = mm * (section.pieceArea / outlineArea(section.outline!));

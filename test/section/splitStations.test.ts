@@ -4,9 +4,9 @@ import { splitStations } from "../../src/section/splitStations";
 import { shape } from "./fixture";
 
 /** Area where the contact is at least a width, and height where it is less. */
-const split = (text: string, width: number) => {
+const split = (text: string, width: number, sums = false) => {
   const profile = shape(text).profile();
-  const stations = splitStations({ profile, width });
+  const stations = splitStations({ profile, width, sums });
   const sum = (of: (s: (typeof stations)[number]) => number) => stations.reduce((total, s) => total + of(s), 0);
   return {
     profile,
@@ -55,6 +55,9 @@ describe("a cut split where its contact passes a width", () => {
         const { profile, area, height } = split(text, width);
         expect(area / profile.area, text).toBeCloseTo(1, 12);
         expect(height / profile.height, text).toBeCloseTo(1, 12);
+        const [fine, few] = [split(text, width), split(text, width, true)];
+        expect(few.wideArea / profile.area).toBeCloseTo(fine.wideArea / profile.area, 9);
+        expect(few.narrowHeight / profile.height).toBeCloseTo(fine.narrowHeight / profile.height, 9);
       }
   });
 
