@@ -17,11 +17,11 @@ export function cuttingBasis({ group, bandSpeed, biteFactor }: Material): readon
     ...(biMetal === undefined
       ? []
       : [
-          origin("band speed, bi-metal", bandSpeed?.basis ?? biMetal.basis.speed),
-          origin("bite, bi-metal", biMetal.basis.bite),
+          origin("bi-metal band speed", bandSpeed?.basis ?? biMetal.basis.speed),
+          origin("bi-metal bite", biMetal.basis.bite),
           ...(biteFactor === undefined ? [] : [origin(`bite × ${biteFactor.value} for the grade`, biteFactor.basis)]),
         ]),
-    origin("band speed, carbide", carbide.basis.speed),
-    origin("bite, carbide", carbide.basis.bite),
+    origin("carbide band speed", carbide.basis.speed),
+    origin("carbide bite", carbide.basis.bite),
   ];
 }

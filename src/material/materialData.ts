@@ -37,7 +37,7 @@ function sourcesOf(material: Material): string {
 }
 
 function confidenceOf(material: Material): string {
-  return [...provenance(material), ...cuttingBasis(material)].map(({ label, mark }) => `${label}: ${mark}`).join("; ");
+  return [...provenance(material), ...cuttingBasis(material)].map(({ label, mark }) => `${label} ${mark}`).join(", ");
 }
 
 /**

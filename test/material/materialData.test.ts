@@ -46,7 +46,9 @@ describe("materialData", () => {
     expect(data("304").sources).toContain("J. Baehr, CC-BY-3.0");
     expect(data("304").confidence).toContain("density seen");
     expect(data("304").confidence).toContain("hardness from memory");
-    expect(data("2205").sources).toContain("calibrated on one trade figure");
+    expect(data("304").confidence).toContain("bi-metal band speed read");
+    expect(data("304").sources).toContain("bi-metal band speed: Machinery's Handbook, 31st ed., p. 1245");
+    expect(data("2205").sources).toContain("bi-metal bite: calibrated on a trade figure");
   });
 
   it("every field of every material is filled", () => {
