@@ -1,3 +1,3 @@
 /** Made by generate from package.json and the data tables; do not edit. */
 export const addInVersion = "0.1.0";
-export const dataVersion = "e0ef94b8";
+export const dataVersion = "0e6a0b3b";

@@ -138,7 +138,7 @@ export const estimate: SampleSheet = {
     ),
     plain(),
     note(
-      "Minutes and rates are nominal: about 80 % of cuts fall between low and high. Not every line runs fast, or slow, at once: the hours of all lines lie between the two sums. The price is for sawing; the bar in the pieces is not in it.",
+      "Minutes and rates are nominal, the middle figure between low and high. Not every line runs fast, or slow, at once: the hours of all lines lie between the two sums. The price is for sawing; the bar in the pieces is not in it.",
     ),
     note(
       "Margin, hourly cost, blades and minimum charge stand on the sheet Shop; a line at the minimum charge costs the same for fewer pieces.",

@@ -42,7 +42,7 @@ export const process: SampleSheet = {
     plain("Maximum width", 10, 16, 26, "in"),
     plain(),
     note(
-      "Minutes of a 7 in round, bi-metal, for each grade on each saw: one formula fills the grid. Beside it the running sheet on the medium saw: about 80 % of cuts fall between rate low and rate high.",
+      "Minutes of a 7 in round, bi-metal, for each grade on each saw: one formula fills the grid. Beside it the running sheet on the medium saw, with the low and high of each rate: what stands behind them, the card says.",
     ),
     units(null, "min", "min", "min", "teeth/in", "ft/min", "in/1000", "in²/min", "in²/min", "in²/min", "min"),
     head("round 7, bi-metal", ...saws, ...sheetColumns),
