@@ -160,7 +160,7 @@ describe("the dependency rules", () => {
   const cases: readonly (readonly [rule: string, file: string, text: string, beside?: readonly [string, string]])[] = [
     ["src-is-pure", "src/zz.ts", 'export { call } from "../functions/bind/call";'],
     ...upward("src", [
-      ["data", "cutting/scenario"],
+      ["data", "cutting/cut"],
       ["material", "section/section"],
       ["size", "section/shapeOutline"],
       ["blade", "shop/shop"],

@@ -11,7 +11,7 @@ const texts: readonly SampleRow[] = [
   wide("change first", show("change first"), 2),
   wide("new blade", show("break-in"), 2),
   wide("notes", show("notes"), 4),
-  wide("what stands behind it", show("basis"), 6),
+  wide("what stands behind it", show("basis"), 8),
   wide("cautions", show("cautions"), 8),
 ];
 

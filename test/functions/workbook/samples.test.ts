@@ -248,7 +248,7 @@ describe("the operator's card", () => {
       fitToHeight: "1",
     });
     expect(f.book.names.find((n) => n.name === "_xlnm.Print_Area" && n.sheet === "Card")?.refersTo).toBe(
-      "Card!$A$1:$E$29",
+      "Card!$A$1:$E$32",
     );
   });
 
@@ -257,7 +257,7 @@ describe("the operator's card", () => {
       .find((s) => s.name === "Card")!
       .rows.filter((r) => r.style === "text")
       .map((r) => ({ show: /"([a-z -]+)",,/.exec(String(r.cells[1]))![1]!, lines: r.height! / 20 }));
-    expect(texts.map((t) => t.show)).toEqual(["limit", "change first", "break-in", "notes", "cautions"]);
+    expect(texts.map((t) => t.show)).toEqual(["limit", "change first", "break-in", "notes", "basis", "cautions"]);
     const cutData = catalogue.find((e) => e.name === "CUTDATA")!;
     const block = process.rows.slice(4, 14).map((r) => r.cells.slice(0, 4));
     let seen = 0;
