@@ -35,7 +35,7 @@ const textOnly = { message: "textContent only" };
 /** A number that means something in the trade stands in src/data with its mark: 0, 1, 2 and powers of ten alone need none. */
 const bareNumber = {
   selector:
-    "Literal[raw=/^(?!(?:0|1|2|10*|1_000(?:_000)*|10_000|100_000|0\\.0*1|1e-?\\d+)$)[\\d.]/]:not(MemberExpression[computed=true] *)",
+    "Literal[raw=/^(?!(?:0|1|2|10*|1_000(?:_000)*|10_000|100_000|0\\.0*1|1e-?\\d+)$)[\\d.]/]:not(MemberExpression[computed=true] *):not(CallExpression[callee.property.name=/^to(Precision|Fixed)$/] > Literal)",
   message: "a bare number: put it into src/data with its unit, its mark and its basis",
 };
 
@@ -83,7 +83,7 @@ export default [
     },
   },
   {
-    files: ["cost", "item", "shop", "time", "yield"].map((room) => `src/${room}/**/*.ts`),
+    files: ["cost", "cutting", "item", "shop", "time", "yield"].map((room) => `src/${room}/**/*.ts`),
     rules: { "no-restricted-syntax": ["error", ...coreSyntax, bareNumber] },
   },
   { files: ["src/data/**/*.ts"], rules: { "max-lines": "off" } },

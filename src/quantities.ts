@@ -22,7 +22,10 @@ export interface QuantityRow {
 
 export const minutesPerHour = 60;
 
-const inch = 25.4;
+/** Millimetres of an inch (ISO 31-1). */
+export const inch = 25.4;
+/** Newtons times millimetres a minute that make a watt. */
+export const wattWork = 60_000;
 const pound = 0.45359237;
 const poundForce = pound * 9.80665;
 const horsepower = (550 * 12 * inch * poundForce) / 1000; // N·mm/s to W

@@ -4,6 +4,7 @@ import { groups, type BladeRow, type Group } from "../../src/data/groups";
 import { builtInMaterials } from "../../src/material/builtInMaterials";
 import { plainNumber } from "../kinds/sentence";
 import { words } from "../kinds/words";
+import { constantTables } from "./constantTables";
 import { compared, summary, type Compared } from "./comparison";
 import { publishedPage, publishedRates, publishedSources } from "./published";
 import { table } from "./reference";
@@ -11,36 +12,49 @@ import { table } from "./reference";
 /** Three significant digits, as they are read. */
 const three = (x: number): string => String(Number(x.toPrecision(3)));
 
-const constantTable = (): readonly string[] =>
+type Rows = readonly (readonly string[])[];
+
+/** A table of constants; `more` are rows of what is no single number. */
+const constantTable = (constants: Readonly<Record<string, Constant>>, more: Rows = []): readonly string[] =>
   table(
     ["constant", "value", "mark", "basis"],
     [
-      ...Object.entries<Constant>(cuttingConstants).map(([name, c]) => [
+      ...Object.entries(constants).map(([name, c]) => [
         words(name),
         `${plainNumber(c.value)} ${c.unit}`,
         c.mark,
         c.basis,
       ]),
-      [
-        "usual band by overall width",
-        usualBands
-          .map(
-            (b) =>
-              `${b.width} × ${b.thickness} mm, kerf ${b.kerf}${b.upTo === Infinity ? " above" : ` to ${b.upTo} mm`}`,
-          )
-          .join("; "),
-        "judgement",
-        "kerfs: common practice",
-      ],
-      ["pitches made, bi-metal", madePitches["bi-metal"].join(" "), "common practice", "no source"],
-      [
-        "pitches made, carbide",
-        madePitches.carbide.join(" "),
-        "common practice",
-        "finer carbide is taken when it is typed",
-      ],
+      ...more,
     ],
   );
+
+/** What of the cutting model is no single number. */
+const cuttingRows = (): Rows => [
+  [
+    "usual band by overall width",
+    usualBands
+      .map(
+        (b) => `${b.width} × ${b.thickness} mm, kerf ${b.kerf}${b.upTo === Infinity ? " above" : ` to ${b.upTo} mm`}`,
+      )
+      .join("; "),
+    "judgement",
+    "kerfs: common practice",
+  ],
+  ["pitches made, bi-metal", madePitches["bi-metal"].join(" "), "common practice", "no source"],
+  [
+    "pitches made, carbide",
+    madePitches.carbide.join(" "),
+    "common practice",
+    "finer carbide is taken when it is typed",
+  ],
+];
+
+/** The constants of everything but the cut, table by table. */
+const otherConstants = (): readonly string[] =>
+  constantTables
+    .filter(({ constants }) => constants !== cuttingConstants)
+    .flatMap(({ title, constants }) => section(`Constants: ${title}`, constantTable(constants)));
 
 const widthTables = (): readonly string[] => [
   ...table(
@@ -189,7 +203,7 @@ export function sourcesPage(): string {
     "",
     intro,
     "",
-    ...section("Constants of the cutting model", constantTable()),
+    ...section("Constants of the cutting model", constantTable(cuttingConstants, cuttingRows())),
     ...section("Pitch and band speed by the mean width of the work", widths, widthTables()),
     ...section(
       "Cutting groups",
@@ -205,6 +219,7 @@ export function sourcesPage(): string {
       gradeWords,
       table(["key", "grade", "group", "speed", "mark", "bite ×", "mark"], gradeRows()),
     ),
+    ...otherConstants(),
     ...section("Beside what is published", comparison()),
   ].join("\n");
 }

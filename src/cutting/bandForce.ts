@@ -23,11 +23,14 @@ export function bandForce({
   readonly torsion?: number | undefined;
 }): number {
   const pull = tension * width * thickness;
-  const bending = (k.modulus.value * width * thickness ** 3) / 12;
-  const j = torsion ?? ((width * thickness ** 3) / 3) * (1 - (0.63 * thickness) / width);
-  const radius = (width ** 2 + thickness ** 2) / 12;
+  const bending = (k.modulus.value * width * thickness * thickness ** 2) / k.rectangleInertia.value;
+  const j =
+    torsion ??
+    ((width * thickness * thickness ** 2) / k.rectangleTorsion.value) * (1 - (k.torsionEnds.value * thickness) / width);
+  const radius = (width ** 2 + thickness ** 2) / k.rectangleInertia.value;
   const moment = Math.sqrt(
-    ((Math.PI ** 2 * bending) / span ** 2 + pull) * ((k.modulus.value / 2.6) * j + pull * radius),
+    ((Math.PI ** 2 * bending) / span ** 2 + pull) *
+      ((k.modulus.value / (2 * (1 + k.poisson.value))) * j + pull * radius),
   );
-  return (4 * moment) / (span * (1 - extent / (2 * span)));
+  return (k.bandEdges.value * moment) / (span * (1 - extent / (2 * span)));
 }

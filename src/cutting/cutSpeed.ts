@@ -1,3 +1,4 @@
+import { inch } from "../quantities";
 import { cuttingConstants as k, speedPoints } from "../data/cuttingConstants";
 import type { BladeRow, Group } from "../data/groups";
 import { InputError } from "../errors";
@@ -16,7 +17,6 @@ export interface CutSpeed {
   readonly capped: "none" | "saw" | "general";
 }
 
-const inch = 25.4;
 const bySize = speedPoints.map(({ width, value }) => [width * inch, value] as const);
 
 /** Hardness counts only above the group's: no credit below it. */

@@ -114,7 +114,7 @@ export function judgeCut(seen: Seen): Verdict {
   const found = faults.find(([holds]) => holds(w));
   const of = (quantity: "chip" | "bandSpeed" | "areaRate" | "power", number: number): Fact => ({ number, quantity });
   const digits = (n: number): string => String(Number(n.toPrecision(2)));
-  const motor = run.shares["motor power"] > 0.5 ? " Motor-limited: {power} available at the band." : "";
+  const motor = run.shares["motor power"] > k.mostOf.value ? " Motor-limited: {power} available at the band." : "";
   const template = found?.[1] ?? `Leave it as it is: {rate} is within the usual {rateLow} to {rateHigh}.${motor}`;
   const facts = {
     best: seen.best.text,

@@ -1,3 +1,4 @@
+import { cuttingConstants as k } from "../data/cuttingConstants";
 import type { Phrase, Text } from "../phrase";
 import { limitNames, type LimitName } from "./cut";
 import type { CutPrediction } from "./predictCut";
@@ -37,7 +38,7 @@ const capWords = {
 function changeFirst({ cut, pitch }: CutPrediction, first: LimitName): Text {
   if (first === "usual rate") {
     const { best } = cut.plan;
-    if (cut.pitchFactor < 0.98 && best !== undefined)
+    if (cut.pitchFactor < k.ruleSlack.value && best !== undefined)
       return {
         template: "Take {best}: at {pitch} this cut takes {times} times as long.",
         facts: { best: best.text, pitch: pitch.text, times: (1 / cut.pitchFactor).toPrecision(3) },
@@ -65,7 +66,7 @@ export function limitWords(prediction: CutPrediction): LimitWords {
   const { shares } = run;
   const [first, second] = [...limitNames].sort((a, b) => shares[b] - shares[a]) as [LimitName, LimitName];
   const cap = first === "usual rate" ? capWords[cut.speeds.capped] : undefined;
-  const tail = shares[second] > 0.2 && second !== "usual rate" ? `; ${second} for {also} %` : "";
+  const tail = shares[second] > k.worthSaying.value && second !== "usual rate" ? `; ${second} for {also} %` : "";
   const mode = cut.saw.limits.constantFeed ? "; constant feed, set at a depth of {depth}" : "";
   const size = (number: number) => ({ number, quantity: "size" as const });
   const limit = {

@@ -1,3 +1,4 @@
+import { inch } from "../quantities";
 import type { BladeClass } from "../blade/bladeClass";
 import type { Pitch } from "../blade/pitch";
 import { readPitch } from "../blade/readPitch";
@@ -26,7 +27,6 @@ const made: Readonly<Record<BladeClass, readonly Pitch[]>> = {
   "bi-metal": madePitches["bi-metal"].map(readPitch),
   carbide: madePitches.carbide.map(readPitch),
 };
-const inch = 25.4;
 const sizePitch = pitchPoints.map(({ width, value }) => [width * inch, readPitch(value).mean] as const);
 
 const off = (pitch: Pitch, target: number): number => Math.abs(Math.log(pitch.mean / target));

@@ -28,7 +28,8 @@ const highOf = (spread: number): Scenario => ({
 });
 
 /** The feed force holds over half of the area, and what it leaves there is no chip. */
-const cannotPush = ({ pushed, pushedChip }: CutRun): boolean => pushed > 0.5 && pushedChip < k.forceChip.value;
+const cannotPush = ({ pushed, pushedChip }: CutRun): boolean =>
+  pushed > k.mostOf.value && pushedChip < k.forceChip.value;
 
 function refusePush(work: PitchedWork, cut: Cut): InputError {
   const { pitch } = cut;

@@ -22,9 +22,9 @@ export function usualBand({ extent, shop }: { readonly extent: number; readonly 
   const near =
     bandWidth === undefined
       ? usual
-      : (usualBands.find((b) => b.width >= bandWidth - 2) ?? usualBands[usualBands.length - 1]!);
+      : (usualBands.find((b) => b.width >= bandWidth - k.usualWidthSlack.value) ?? usualBands[usualBands.length - 1]!);
   const thickness = bandThickness ?? near.thickness;
-  const made = usualBands.find((b) => Math.abs(b.thickness - thickness) < 0.05);
+  const made = usualBands.find((b) => Math.abs(b.thickness - thickness) < k.usualThicknessSlack.value);
   return {
     width: bandWidth ?? usual.width,
     thickness,
