@@ -1,13 +1,23 @@
 import { copyValues } from "./officeCopy";
 import { block, go, onSelect, read, selected, sheets } from "./officeRead";
-import { writer } from "./officeWrite";
+import { reenter, writer } from "./officeWrite";
 import type { Sheet } from "./sheet";
 import type { Link } from "./store";
 
 /** The pane's side of Excel; the files named office are the only ones that say Office or Excel. It reads what it is asked for and writes when told to; nothing else. */
 
 /** The sheet of the Excel that holds this pane. */
-export const excelSheet = (): Sheet => ({ selected, onSelect, read, ...writer(), sheets, block, go, copyValues });
+export const excelSheet = (): Sheet => ({
+  selected,
+  onSelect,
+  read,
+  ...writer(),
+  sheets,
+  block,
+  go,
+  copyValues,
+  reenter,
+});
 
 /** Says how things stand with Excel, now and when that changes. */
 export function officeLink(tell: (link: Link) => void): void {

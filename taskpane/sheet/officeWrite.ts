@@ -2,7 +2,7 @@ import { addressOf } from "../../functions/formula/cellAddress";
 import { absolute, freeName } from "./address";
 import { why } from "./officeRun";
 import { refusals } from "./refusals";
-import type { Content, Order, Outcome, Sheet } from "./sheet";
+import type { Content, Order, Outcome, Sheet, Stuck } from "./sheet";
 
 /** What the pane writes into Excel, and how the last order is taken back. */
 
@@ -89,6 +89,26 @@ async function putBack(context: Excel.RequestContext, { order, formulas, formats
   range.formulas = formulas;
   if (name !== undefined) context.workbook.names.getItemOrNullObject(name).delete();
   await context.sync();
+}
+
+/**
+ * Types formulas again: Excel does not look for a function that was missing when a cell was calculated, not even when it
+ * recalculates; assigning the formula does it. A protected sheet is left as it is.
+ */
+export async function reenter(name: string, cells: readonly Stuck[]): Promise<string> {
+  try {
+    return await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem(name);
+      sheet.protection.load({ protected: true });
+      await context.sync();
+      if (sheet.protection.protected) return refusals.protected(name);
+      for (const { row, column, formula } of cells) sheet.getRangeByIndexes(row, column, 1, 1).formulas = [[formula]];
+      await context.sync();
+      return "";
+    });
+  } catch (problem) {
+    return why(problem, name);
+  }
 }
 
 /** Writes orders, and remembers the last one. */

@@ -14,6 +14,7 @@ export const refusals = {
   noneChosen: "No sheet is chosen. Tick one, then copy.",
   empty: "No cell of it shows anything.",
   excelOnly: "Copying a sheet works in Excel only; this page has a grid without files.",
+  neverStuck: "In this page no cell gets stuck: its functions are always there.",
   older: "This Excel is too old for it (it lacks ExcelApi 1.12).",
   notCopied: (sheet: string, why: string): string =>
     `${sheet} was not copied, and nothing of it is left behind. ${why}`,

@@ -18,6 +18,15 @@ export interface Sheet {
   readonly go: (place: Place) => Promise<void>;
   /** Makes a new sheet with the values of this one, which itself is only read. */
   readonly copyValues: (sheet: string) => Promise<Copied>;
+  /** Types the formulas of these cells of one sheet again, as they are; why not, or empty text where it went well. */
+  readonly reenter: (sheet: string, cells: readonly Stuck[]) => Promise<string>;
+}
+
+/** A cell that shows #NAME? in spite of a formula of ours, and the formula as it is typed. */
+export interface Stuck {
+  readonly row: number;
+  readonly column: number;
+  readonly formula: string;
 }
 
 export interface Tab {

@@ -172,5 +172,6 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
         for (const tell of listeners) tell();
       }),
     copyValues: () => Promise.resolve({ did: "refused", why: refusals.excelOnly }),
+    reenter: () => Promise.resolve(refusals.neverStuck),
   };
 }

@@ -1,7 +1,8 @@
 import { callsIn } from "../sheet/callsIn";
 import { isError } from "../../functions/formula/cellErrors";
 import { explain, type Asked } from "./explain";
-import type { Block, Place, Sheet } from "../sheet/sheet";
+import type { Block, Place, Sheet, Stuck } from "../sheet/sheet";
+import { typedFormula } from "../sheet/typedFormula";
 
 /** At most so many cells of a workbook are read, and the reasons of so many errors looked for. */
 export const limits = { cells: 500_000, reasons: 400 };
@@ -15,6 +16,8 @@ export interface Uses {
   readonly wrong: number;
   /** The cells in error by their sentence, most cells first. */
   readonly groups: readonly (readonly [sentence: string, places: readonly Place[]])[];
+  /** Cells that stay at #NAME? until their formula is typed again, by sheet. */
+  readonly stuck: ReadonlyMap<string, readonly Stuck[]>;
   /** Cells for each function, by its name. */
   readonly functions: readonly (readonly [name: string, cells: number])[];
   /** What was not looked at, in sentences; empty where all was. */
@@ -24,6 +27,17 @@ export interface Uses {
 }
 
 type Wrong = Asked & Place;
+
+/** A formula of ours that the add-in was not there for: recalculating does not mend it, typing it again does. */
+const isStuck = ({ formula, value, offset }: Wrong): boolean =>
+  offset === undefined && (value === "#NAME?" || /_xldudf_SAW/i.test(formula));
+
+const stuckIn = (wrong: readonly Wrong[]): Uses["stuck"] => {
+  const sheets = new Map<string, Stuck[]>();
+  for (const { sheet, row, column, formula } of wrong.filter(isStuck))
+    sheets.set(sheet, [...(sheets.get(sheet) ?? []), { row, column, formula: typedFormula(formula) }]);
+  return sheets;
+};
 
 const raise = <K>(counts: Map<K, number>, key: K): void => void counts.set(key, (counts.get(key) ?? 0) + 1);
 
@@ -113,6 +127,7 @@ export async function listUses(sheet: Sheet, tell: (text: string) => void): Prom
     cells,
     wrong: wrong.length,
     groups,
+    stuck: stuckIn(wrong),
     functions,
     unread: `${unread} ${spilled}`.trim(),
     hidden: new Set(tabs.filter((t) => t.hidden).map((t) => t.name)),

@@ -1,6 +1,7 @@
 import { shown } from "../sheet/address";
 import { button, element, row } from "../controls/element";
 import { listUses, type Uses } from "./listUses";
+import { reenterView } from "./reenterView";
 import { refusals } from "../sheet/refusals";
 import type { Copied, Place, Sheet, Tab } from "../sheet/sheet";
 import type { Store } from "../sheet/store";
@@ -55,8 +56,9 @@ const places = (all: readonly Place[], hidden: Uses["hidden"], sheet: Sheet, say
     ...(all.length > mostShown ? [`and ${counted(all.length - mostShown, "more cell")}`] : []),
   );
 
-const found = ({ groups, functions, unread, hidden }: Uses, sheet: Sheet, say: Say): readonly Node[] => [
+const found = ({ groups, stuck, functions, unread, hidden }: Uses, sheet: Sheet, say: Say): readonly Node[] => [
   ...(unread === "" ? [] : [element("p", { class: "problem" }, unread)]),
+  ...reenterView(sheet, stuck),
   ...(groups.length === 0
     ? []
     : [

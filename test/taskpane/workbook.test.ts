@@ -132,7 +132,15 @@ describe("the list", () => {
   });
 
   it("is empty and says nothing of what was not read in an empty workbook", async () => {
-    expect(await list()).toEqual({ cells: 0, wrong: 0, groups: [], functions: [], unread: "", hidden: new Set() });
+    expect(await list()).toEqual({
+      cells: 0,
+      wrong: 0,
+      groups: [],
+      stuck: new Map(),
+      functions: [],
+      unread: "",
+      hidden: new Set(),
+    });
   });
 
   it("reads a long sheet in blocks, and counts every row once", async () => {
