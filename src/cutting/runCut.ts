@@ -59,6 +59,14 @@ function heldAt(station: Station, cut: Cut, law: ForceLaw, { u, by }: Pushed): H
     : held;
 }
 
+const noTime: Readonly<Record<LimitName, number>> = {
+  "usual rate": 0,
+  gullet: 0,
+  "feed force": 0,
+  "maximum feed": 0,
+  "motor power": 0,
+};
+
 /** Place of the least value. */
 const leastAt = (count: number, of: (i: number) => number): number => {
   let least = 0;
@@ -97,13 +105,7 @@ export function runCut(cut: Cut, scenario: Scenario): CutRun {
   const law = { kc11: kc11 * scenario.force, mc, kerf };
   const { stations, pushed, held, depth } = wayDown(cut, law, scenario);
   const room = gulletRoom(pitch.mean, group);
-  const times: Record<LimitName, number> = {
-    "usual rate": 0,
-    gullet: 0,
-    "feed force": 0,
-    "maximum feed": 0,
-    "motor power": 0,
-  };
+  const times: Record<LimitName, number> = { ...noTime };
   let [minutes, travelled, force, power, fill, pushedArea, chipArea] = [0, 0, 0, 0, 0, 0, 0];
   for (let i = 0; i < stations.length; i += 1) {
     const { contact, travel } = stations[i]!;

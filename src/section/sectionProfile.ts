@@ -6,6 +6,7 @@ import type { Contact, Part } from "./slab";
 import { slabContact } from "./slabContact";
 import { slabStations } from "./slabStations";
 import { thinnestContact } from "./thinnestContact";
+import { tubeThinnest } from "./tubeThinnest";
 
 /**
  * Engaged width over the height of a stack. Sums over its stations hold to rounding: Σ travel =
@@ -36,7 +37,9 @@ function stackProfile(section: Section): Profile {
     return { slab, times: part.times, above: part.above, stations, factor, first, last };
   });
   const meanWidth = section.area / height;
-  const thin = thinnestContact(runs, k.thinnestWay.value);
+  const share = k.thinnestWay.value;
+  const radii = tubeRadii(section);
+  const thin = radii === undefined ? thinnestContact(runs, share) : tubeThinnest({ ...radii, share });
   const { maximumWidth, longestContact } = greatest(runs);
   return {
     section,
@@ -75,13 +78,33 @@ function kindOf({ pieces, hollow }: Section): Kind {
   return hollow ? "hollow" : "solid";
 }
 
+/** Side of a loop of four corners that their radii make a circle [mm]; undefined for every other loop. */
+function circle(corners: Outline["loops"][number] | undefined): number | undefined {
+  if (corners?.length !== 4) return undefined;
+  const [width, height] = [0, 1].map((axis) => {
+    const along = corners.map(({ x, y }) => (axis === 0 ? x : y));
+    return Math.max(...along) - Math.min(...along);
+  }) as [number, number];
+  const least = 1e-9 * width;
+  return width > 0 && Math.abs(width - height) < least && corners.every(({ r }) => Math.abs(2 * r - width) < least)
+    ? width
+    : undefined;
+}
+
 /** Diameter of a single solid round that is cut square [mm]; undefined for every other stack. */
 function roundDiameter({ outline, pieces, mitre }: Section): number | undefined {
-  const [corners, ...holes] = outline?.loops ?? [];
-  if (corners?.length !== 4 || holes.length > 0 || pieces !== 1 || mitre !== 0) return undefined;
-  const [first, second, third] = corners as [(typeof corners)[0], (typeof corners)[0], (typeof corners)[0]];
-  const [width, height] = [second.x - first.x, third.y - second.y];
-  return width > 0 && width === height && corners.every(({ r }) => 2 * r === width) ? width : undefined;
+  return outline?.loops.length === 1 && pieces === 1 && mitre === 0 ? circle(outline.loops[0]) : undefined;
+}
+
+/** Radii of a single round tube that is cut square [mm]; undefined for every other stack. */
+function tubeRadii({
+  outline,
+  pieces,
+  mitre,
+}: Section): { readonly radius: number; readonly bore: number } | undefined {
+  if (outline?.loops.length !== 2 || pieces !== 1 || mitre !== 0) return undefined;
+  const [outer, inner] = outline.loops.map(circle);
+  return outer === undefined || inner === undefined ? undefined : { radius: outer / 2, bore: inner / 2 };
 }
 
 const roundOutline: Outline = {

@@ -1,0 +1,1 @@
+export function rate(job: Readonly<Record<string, unknown>>): unknown;
