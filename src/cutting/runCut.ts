@@ -1,3 +1,4 @@
+import { wattWork } from "../quantities";
 import { cuttingConstants as k } from "../data/cuttingConstants";
 import type { Station } from "../section/profile";
 import { chipAtForce } from "./chipAtForce";
@@ -47,10 +48,10 @@ function heldAt(station: Station, cut: Cut, law: ForceLaw, { u, by }: Pushed): H
   if (power !== undefined) {
     const { mean } = cut.pitch;
     const teeth = station.contact / mean;
-    const can = (60_000 * power) / cuttingForce({ chip: u * mean, teeth, law });
+    const can = (wattWork * power) / cuttingForce({ chip: u * mean, teeth, law });
     const least = Math.min(speed, Math.max(slowest, Math.min(k.motorSpeed.value, k.motorShare.value * wanted)));
     if (can < least) {
-      const chip = chipAtForce({ force: (60_000 * power) / least, teeth, law });
+      const chip = chipAtForce({ force: (wattWork * power) / least, teeth, law });
       held = { feed: (chip * least) / mean, speed: least, by: "motor power" };
     } else if (can < speed) held = { feed: u * can, speed: can, by: "motor power" };
   }
@@ -116,7 +117,7 @@ export function runCut(cut: Cut, scenario: Scenario): CutRun {
     minutes += time;
     travelled += speed * time;
     force = Math.max(force, own);
-    power = Math.max(power, (own * speed) / 60_000);
+    power = Math.max(power, (own * speed) / wattWork);
     fill = Math.max(fill, (feed * contact) / (speed * room));
     chipArea += pushed[i]!.u * pitch.mean * contact * travel;
     if (pushed[i]!.by === "feed force") pushedArea += contact * travel;
