@@ -5,27 +5,28 @@ import { join } from "node:path";
 
 const stamp = (what) => `build/${what}.stamp`;
 const first = { dist: "dist/functions.js", programs: "build/recalc.cjs" };
-const sources = ["src", "functions", "taskpane", "docs/samples", "config", "webpack.config.cjs", "package-lock.json"];
+const programs = ["src", "functions", "webpack.config.cjs", "package-lock.json"];
+const sources = { dist: [...programs, "taskpane", "docs/samples", "config"], programs };
 
-const digest = () => {
+const digest = (what) => {
   const hash = createHash("sha256");
   const add = (file) => {
     if (!existsSync(file)) return;
     if (statSync(file).isDirectory()) for (const name of readdirSync(file).sort()) add(join(file, name));
-    else hash.update(file).update(readFileSync(file));
+    else if (what === "dist" || !file.endsWith(".json")) hash.update(file).update(readFileSync(file));
   };
-  for (const source of sources) add(source);
+  for (const source of sources[what]) add(source);
   return hash.digest("hex");
 };
 
 /** Keeps the digest of what dist/, or the programs in build/, were just made from. */
 export const markBuilt = (what) => {
   mkdirSync("build", { recursive: true });
-  writeFileSync(stamp(what), digest());
+  writeFileSync(stamp(what), digest(what));
 };
 
 export const isBuilt = (what) =>
-  existsSync(first[what]) && existsSync(stamp(what)) && readFileSync(stamp(what), "utf8") === digest();
+  existsSync(first[what]) && existsSync(stamp(what)) && readFileSync(stamp(what), "utf8") === digest(what);
 
 /** For tests that use what was built: says what to do where it is older than the sources. */
 export const wantBuilt = (what) => {
