@@ -74,7 +74,7 @@ export function reenterView(sheet: Sheet, stuck: Uses["stuck"]): readonly Node[]
   return [
     element("h3", {}, "Stuck at #NAME?"),
     element("p", {}, intro),
-    element("fieldset", { class: "sheets" }, element("legend", {}, "Sheets"), ...boxes.map(({ line }) => line)),
+    element("fieldset", { class: "stuck" }, element("legend", {}, "Sheets"), ...boxes.map(({ line }) => line)),
     button("Re-enter", () => void run(), { class: "main" }),
     halt,
     status,

@@ -152,8 +152,7 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
     await enter("A5", "flat 6x1/2");
     expect(Number(await value("H5"))).toBeLessThan(before);
     await page.evaluate(() => window.kerfsheetGrid.undo());
-    await page.waitForTimeout(400);
-    expect(Number(await value("H5"))).toBeCloseTo(before, 9);
+    await expect.poll(async () => Number(await value("H5")), { timeout: 10_000 }).toBeCloseTo(before, 9);
   });
 
   it("shows the pane beside the grid", async () => {
