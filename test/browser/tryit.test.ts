@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Page } from "playwright-core";
+import { catalogue } from "../../functions/catalogue";
+import { exampleResult } from "../../functions/reference/describe";
 import { CellError } from "../../functions/kinds/cell";
 import { demoBook } from "../../functions/workbook/samples/books";
 import { evaluate } from "./evaluate";
@@ -104,6 +106,18 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
       expect(errors).toEqual(name === "Purchase" ? ["Purchase!E23"] : []);
     }
     expect(compared).toBeGreaterThan(500);
+  });
+
+  it.each([
+    ['SAW.TEETH("round 7", "2/3")', 'SAW.TEETH("round 7", "2/3")'],
+    ['SAW.TEETH("round 7", "3/4")', 'SAW.TEETH("round 7", "3/4")'],
+    ['SAW.AREA("1-1/2")', 'SAW.AREA("1-1/2")'],
+  ])("keeps a text in quotes a text, which is no date: %s", async (typed, formula) => {
+    await enter("S5", `=${typed}`);
+    const [[expected]] = exampleResult(catalogue, formula) as [[number | CellError]];
+    const got = await value("S5");
+    if (expected instanceof CellError) expect(got).toBe(expected.code);
+    else expect(Number(got)).toBeCloseTo(expected, 9);
   });
 
   it("gives 18 minutes for the 7 in round at 2.14 in²/min (common practice), typed into an empty cell", async () => {
