@@ -11,6 +11,7 @@ const ts = (configFile) => ({
   options: { transpileOnly: true, onlyCompileBundledFiles: true, configFile: here(configFile), instance: configFile },
 });
 const packed = { test: /[\\/]src[\\/]data[\\/]sections\w+\.ts$/, loader: here("config/packRows.cjs") };
+const packedWords = { test: /[\\/]src[\\/]data[\\/]lineWords\.ts$/, loader: here("config/packWords.cjs") };
 const shared = (name) => ({
   name,
   mode: "production",
@@ -36,6 +37,7 @@ const functions = {
     rules: [
       ts("functions/tsconfig.json"),
       packed,
+      packedWords,
       { test: /[\\/]functions[\\/](catalogue[\\/]\w+|shop[\\/]labels)\.ts$/, loader: here("config/dropDocs.cjs") },
     ],
   },
@@ -69,7 +71,7 @@ const pane = {
       },
     },
   },
-  module: { rules: [ts("taskpane/tsconfig.json"), packed, { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }] },
+  module: { rules: [ts("taskpane/tsconfig.json"), packed, packedWords, { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }] },
   plugins: [
     new MiniCss({ filename: "[name].css" }),
     new Copy({

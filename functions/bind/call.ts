@@ -49,7 +49,8 @@ function prepare(entry: Entry, given: Given, memo: Memo): Call {
   const named = readUnits(range("units"), memo);
   const block = readSettings(entry, range("settings"));
   const ofBlock = entry.takes.units === true ? block?.units : undefined;
-  return { entry, units: named ?? ofBlock ?? "inch", shown: readShow(entry, range("show")), block, memo };
+  const units = named ?? ofBlock;
+  return { entry, units: units ?? "inch", unitsAssumed: units === undefined, shown: readShow(entry, range("show")), block, memo };
 }
 
 /** An inner row that is blank in every range gives empty text. */

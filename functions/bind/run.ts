@@ -15,6 +15,8 @@ import type { Shown } from "./show";
 export interface Call {
   readonly entry: Entry;
   readonly units: Units;
+  /** Neither the call nor its shop block gives them. */
+  readonly unitsAssumed: boolean;
   readonly shown: Shown;
   readonly block: ShopBlock | undefined;
   readonly memo: Kept;
@@ -78,11 +80,11 @@ export function itemRunner(
   laid: readonly Laid[],
   saw: Laid | undefined,
 ): (row: number, column: number) => unknown {
-  const { entry, units, memo } = call;
+  const { entry, units, unitsAssumed, memo } = call;
   const lists = [...laid, ...(saw === undefined ? [] : [saw])].filter((a) => a.param.list !== undefined);
   const kept = keptRows(lists);
   const { one, at, ofRows } = shopsOf(call, saw, kept);
-  const reading = { units, memo, shop: one !== undefined && "value" in one ? one.value : undefined };
+  const reading = { units, unitsAssumed, memo, shop: one !== undefined && "value" in one ? one.value : undefined };
   const ready = laid.map((a): Ready => {
     const read: Reader = a.param.list === undefined ? itemReader(a) : (_, __, r) => readList(a, kept, r);
     const early = isFixed(a) && one !== undefined && "value" in one;
@@ -92,7 +94,7 @@ export function itemRunner(
     entry.takes.settings === undefined ? undefined : ofRows === undefined ? ("shop" as const) : ("shops" as const);
   return (row, column) => {
     if (one !== undefined && "refusal" in one) throw one.refusal;
-    const own = one === undefined ? { units, memo, shop: at(row, column) } : reading;
+    const own = one === undefined ? { units, unitsAssumed, memo, shop: at(row, column) } : reading;
     const input: Record<string, unknown> = {};
     for (const { name, fixed, read } of ready) {
       if (fixed === undefined) input[name] = read(row, column, own);

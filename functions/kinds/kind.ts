@@ -10,6 +10,8 @@ export interface Kept {
 /** What a kind may know of the call while it reads a cell. */
 export interface Reading {
   readonly units: Units;
+  /** Neither the call nor its shop block gives the units: they are assumed. */
+  readonly unitsAssumed?: boolean;
   readonly memo: Kept;
   readonly shop: Shop | undefined;
 }

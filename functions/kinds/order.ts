@@ -12,8 +12,10 @@ import { renamed, textual } from "./text";
 export const description: Kind<Item> = textual(
   "description",
   "a description line, such as RND 3-1/2 4140 x 20 ft",
-  (value, { units, shop }, parameter) => renamed(parameter, () => readItem(value, units, shop?.ownMaterials ?? [])),
-  ({ units, shop }) => (shop === undefined || shop.ownMaterials.length === 0 ? units : undefined),
+  (value, { units, unitsAssumed, shop }, parameter) =>
+    renamed(parameter, () => readItem(value, unitsAssumed === true ? undefined : units, shop?.ownMaterials ?? [])),
+  ({ units, unitsAssumed, shop }) =>
+    shop === undefined || shop.ownMaterials.length === 0 ? (unitsAssumed === true ? "open" : units) : undefined,
 );
 
 /** "12 pcs" before a size is a quantity to order, not a stack cut at once. */

@@ -10,6 +10,6 @@ export const itemConstants = {
   mostNumberGroups: constant(5, "-", "judgement", "more numbers that stand apart are no line of an order list; each costs a reading"),
   largestBarArea: constant(0.5e6, "mm²", "judgement", "a number that would make a larger bar is no size where another can be"),
   longestDesignation: constant(6, "words", "judgement", "words of the longest designation"),
-  shortestPlainName: constant(3, "characters", "judgement", "shorter words are no name of a material"),
+  shortestPlainName: constant(2, "characters", "judgement", "shorter words are no name of a material"),
   mostGradesJoined: constant(4, "-", "judgement", "grades of one line that may be names of one material"),
 } as const satisfies Record<string, Constant>;

@@ -6,6 +6,7 @@ export const plainNames: ReadonlyMap<string, string> = new Map(
   (
     [
       ["mild steel", "a36"],
+      ["MS", "a36"],
       ["structural steel", "a36"],
       ["hot rolled steel", "a36"],
       ["hot rolled", "a36"],
@@ -22,6 +23,12 @@ export const plainNames: ReadonlyMap<string, string> = new Map(
       ["HSS", "m2"],
       ["bearing steel", "52100"],
       ["stainless", "304"],
+      ["SS", "304"],
+      ["SST", "304"],
+      ["inox", "304"],
+      ["Edelstahl", "304"],
+      ["V2A", "304"],
+      ["V4A", "316"],
       ["stainless steel", "304"],
       ["duplex", "2205"],
       ["duplex stainless", "2205"],

@@ -71,7 +71,9 @@ function longestAt(
 
 function isLikely(span: readonly Atom[], next: Atom | undefined): boolean {
   const [first] = span;
-  if (span.length === 1 && first!.kind === "number") return isGradeNumber(first!.text);
+  // 310UC96: joined to the word of a series.
+  if (span.length === 1 && first!.kind === "number")
+    return isGradeNumber(first!.text) && !(next !== undefined && !next.spaced && shapeWords.has(next.text));
   if (span.length > 1 && !isJoined(span, next)) return false;
   return span.some(({ typed }) => /\d/.test(typed)) || isPlainName(span);
 }

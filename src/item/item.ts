@@ -18,6 +18,8 @@ export interface Item {
   readonly quantity: number | InputError;
   /** Words that no reader knows, and numbers that only label the line, in their order; empty where there are none. */
   readonly unread: string;
+  /** What was assumed, in words. */
+  readonly notes: readonly string[];
 }
 
 /** What QUOTE takes of an item: its size with the profile, grade and length, each given or refused. */

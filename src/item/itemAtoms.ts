@@ -50,7 +50,7 @@ const isUnknown = ({ kind, text }: Atom): boolean =>
 
 /** A designation as it stands, unless an x behind it makes it the beginning of a size: C10 x 20. A bare whole number is not yet one. */
 function isGrade(text: string, next: string): boolean {
-  if (/^\d+$|['"]/.test(text) || /^[\d.,]*[.,]\d+$/.test(text)) return false;
+  if (/^\d+$|^-|['"]/.test(text) || /^[\d.,]*[.,]\d+$/.test(text)) return false;
   if (/^[a-z]{1,2}\d+$/.test(text) && opensSize(next)) return false;
   return materialIndex.has(compactDesignation(text)) && !/^\d+x\d/.test(text);
 }
@@ -64,7 +64,7 @@ function isCode(text: string, next: string): boolean {
   if (/\/[a-z]{0,3}\d{3}/.test(text) || /[a-z\d]\+/.test(text) || /^\d{3,5}-?(?![x"'])[a-z]\d*$/.test(text))
     return !/^\d{3,4}-?[m]$/.test(text);
   const letter = /^([a-z])(\d+)$/.exec(text);
-  if (/^\d{3,5}-[a-z]/.test(text)) return true;
+  if (/^\d{3,5}-[a-z]/.test(text) || /^(?:ss|st|sts|sus)\d{3,4}[a-z]?$/.test(text)) return true;
   if (letter === null) return false;
   // L6000, D50, U200: a length, a diameter, a channel that the size reader asks about.
   if (/^(?:l\d{3,}|d\d{2,}|[ux]\d+)$/.test(text)) return false;
@@ -74,7 +74,7 @@ function isCode(text: string, next: string): boolean {
 type Push = (kind: Atom["kind"], piece: string, becomes?: string) => void;
 
 const pieces =
-  /(\d+-\d+\/\d+|\d+\/\d+|\d*[.,]\d+(?:[.,]\d+)*|\d+)|((?:[a-z](?:[./][a-z])+(?![a-zà-ÿ])(?:\.(?!\d))?)|[a-zà-ÿ]+(?:&[a-z]+)*(?:\.(?!\d))?)|([\s\S])/gu;
+  /(\d+-\d+\/\d+|\d+\/\d+|\d*[.,]\d+(?:[.,]\d+)*|\d+)|((?:[a-z](?:[./][a-z])+(?!\p{L})(?:\.(?!\d))?)|\p{L}[\p{L}\p{M}]*(?:&[a-z]+)*(?:\.(?!\d))?)|([\s\S])/gu;
 
 /** Both texts are equally long: the plain one, and the same as typed. */
 function cut(text: string, typed: string): readonly Atom[] {

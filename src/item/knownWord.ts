@@ -1,3 +1,4 @@
+import { alloyWords } from "../data/alloyWords";
 import {
   conditionWords,
   countLabels,
@@ -45,6 +46,7 @@ const lineWords: ReadonlySet<string> = new Set([
     gradeMarks,
     materialWords,
     fillWords,
+    alloyWords,
   ].flatMap((words) => [...words]),
 ]);
 

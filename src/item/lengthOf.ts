@@ -17,6 +17,7 @@ const thousands = /^\d{1,3}\.\d{3}(?: ?mm)?$/;
  * @param section of the bar, where it is read [-]
  * @param units of bare numbers [text]
  * @param random the line speaks of random lengths [-]
+ * @param torn the line's units leave open which one a bare length has [-]
  * @returns length [mm], or the refusal
  * @source common practice, no source; the limits are judgement (bars are sold up to 60 ft and 12 m)
  */
@@ -25,6 +26,7 @@ export function lengthOf(
   section: Section | InputError,
   units: Units,
   random: boolean,
+  torn = false,
 ): number | InputError {
   const read = attemptField(() => readLength(text, units));
   if (read instanceof InputError) return read;
@@ -36,6 +38,10 @@ export function lengthOf(
     });
   if (read === 0) return itemRefusal("a length must be more than zero");
   const sold = section instanceof InputError || section.hollow || random;
+  if (bare && torn)
+    return itemRefusal("the line has inches and millimetres: {number} in or {number} mm? Write the length's unit", {
+      number: text,
+    });
   const other = bare ? otherUnit(Number(text.replace(",", ".")), read, sold, units) : undefined;
   if (other === undefined) return read;
   return itemRefusal("a length of {number} without a unit may be {number} {unit} or {number} {other}: write the unit", {

@@ -1,5 +1,5 @@
 import { lengthLabels, lengthTails, longUnits, randomWords } from "../data/itemWords";
-import { shapeWords, unitWords } from "../data/sectionWords";
+import { shapeWords, tagWords, unitWords } from "../data/sectionWords";
 import { InputError } from "../errors";
 import { materialIndex } from "../material/materialIndex";
 import { attemptField } from "./attemptField";
@@ -164,7 +164,9 @@ function tailedAt(line: Line, i: number): Span | undefined {
   const tail = span.to + 1;
   if (!isUnit(line, tail, lengthTails) || notTails.has(textAt(line.atoms, tail + 1))) return undefined;
   const alone = numberAt(line, tail + 1) === undefined && !isGradeNumber(line, i);
-  return !span.bare || line.atoms[i - 1]?.kind === "x" || alone ? span : undefined;
+  const before = line.atoms[i - 1];
+  const parted = before?.kind === "x" || (before?.text === "-" && before.spaced);
+  return !span.bare || parted || alone ? span : undefined;
 }
 
 /** L=6000, length 24, cut to 12-1/2", @ 24". */
@@ -198,6 +200,8 @@ function isBetween(line: Line, i: number, { bare, to }: Span): boolean {
   const { atoms, roles } = line;
   const isNumber = atoms[i - 1]?.kind === "number" && roles[i - 1] === "" && !isGradeNumber(line, i - 1);
   if (!isNumber) return false;
+  const before = textAt(atoms, i - 2);
+  if (before === "x" || tagWords.has(before) || (atoms[i]!.text === "length" && !bare)) return false;
   return isShape(atoms[to + 1]) || (lengthTails.has(atoms[i]!.text) && (bare || !isShape(atoms[i - 2])));
 }
 

@@ -1,4 +1,5 @@
 import { itemConstants as k } from "../data/itemConstants";
+import { alloyWords } from "../data/alloyWords";
 import { conditionWords, familyWords, gradeMarks } from "../data/itemWords";
 import { shapeWords } from "../data/sectionWords";
 import { InputError } from "../errors";
@@ -36,6 +37,8 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
     asked.set(designation, answer);
     return answer;
   };
+  const alloys = alloySpans(line, find);
+  for (const { from, to } of alloys) line.roles.fill("material", from, to + 1);
   const found = gradeSpans(line, new Set(own.map(({ name }) => compactDesignation(name))));
   const coded = line.atoms.flatMap(({ kind, text }, i) =>
     kind === "code" && line.roles[i] === "" && !found.some(({ from, to }) => from <= i && i <= to)
@@ -43,7 +46,7 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
       : [],
   );
   const codes = coded.filter(({ text }) => !(find(text) instanceof InputError));
-  const strong = [...found.filter((span) => span.strong), ...codes].sort((a, b) => a.from - b.from);
+  const strong = [...alloys, ...found.filter((span) => span.strong), ...codes].sort((a, b) => a.from - b.from);
   const spans =
     strong.length > 0 ? strong.map((span) => ofTube(span, found, find)) : (familyNumber(line, find) ?? found);
   for (const { from, to } of spans) for (let i = from; i <= to; i++) if (!isShape(line, i)) line.roles[i] = "material";
@@ -51,13 +54,30 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
   const suffixes = left.filter(({ text }) => belongs(text, spans, find));
   for (const { from } of suffixes) line.roles[from] = "material";
   const unknown = left.filter((code) => !suffixes.includes(code)).map(({ text }) => text);
-  const numbers = spans.flatMap(({ from, to }) => (from === to && line.atoms[from]!.kind === "number" ? [from] : []));
+  const numbers = spans.filter((span) => !alloys.includes(span)).flatMap(({ from, to }) => (from === to && line.atoms[from]!.kind === "number" ? [from] : []));
   const tail = [...suffixes.map(({ text }) => text).filter((text) => /^[thp]\d/.test(text)), ...conditions(line)];
   const grade = gradeOf(line, spans, tail, find);
   for (const { from, to } of found)
     for (let i = from; i <= to; i++) if (line.roles[i] === "" && !isShape(line, i)) line.roles[i] = "read";
   return { grade: unknown.length > 0 ? unknownCode(unknown[0]!, grade, find) : grade, unknown, numbers };
 }
+
+/** Inconel 600: the number behind the word of an alloy family belongs to it, whether the table has that alloy or not. */
+function alloySpans({ atoms, roles }: Line, find: Find): readonly GradeSpan[] {
+  return atoms.flatMap(({ text, kind }, i) => {
+    if (kind !== "word" || !alloyWords.has(text) || roles[i] !== "") return [];
+    const at = textAt(atoms, i + 1) === "-" || textAt(atoms, i + 1) === "alloy" ? i + 2 : i + 1;
+    const number = atoms[at];
+    if (number === undefined || number.kind === "mark" || !/^(?:[a-z]{1,2}-?)?\d{1,4}[a-z]{0,2}$/.test(number.text)) return [];
+    const named = [`${text} ${number.text}`, `alloy ${number.text}`, number.text];
+    const known = named.find((name, k) => isNickel(find(name), k));
+    return [{ from: i, to: at, text: known ?? named[0]!, strong: true }];
+  });
+}
+
+/** A bare number counts only where it names such an alloy. */
+const isNickel = (found: Material | InputError, k: number): boolean =>
+  !(found instanceof InputError) && (k === 0 || /nickel|titanium|stainless|cobalt/.test(found.family));
 
 /** DOM tube: a designation, whose second word is the shape, too. */
 function isShape({ atoms }: Line, i: number): boolean {

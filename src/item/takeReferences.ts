@@ -16,15 +16,41 @@ export function takeReferences(line: Line): void {
     const { kind, text } = line.atoms[i]!;
     if (line.roles[i] !== "") continue;
     if (kind === "word" && referenceLabels.has(text)) labelled(line, i);
-    else if (kind === "code" && /^[hk](?:[6-9]|10)$/.test(text)) line.roles[i] = "unread";
+    else if (kind === "code" && (isTolerance(line, i) || standard.test(text))) line.roles[i] = "unread";
     else if (kind === "number") aside(line, i);
   }
+}
+
+/** A standard joined to its number. */
+const standard = /^(?:bs|iso|din|is|ams|jis|gost|gb|uni|api)(?:en)?[a-z]?\d{3,5}(?:-\d+)?$|^(?:g3|g4|h4)\d{3}$/;
+const tolerance = /^(?:h|k|f|g|j|js|e|d)(?:[5-9]|1[0-3])$/;
+const toleranceWords: ReadonlySet<string> = new Set(["tol", "tolerance"]);
+
+/** H11 and H13 are tool steels too: they are tolerances beside their word, and right behind a dimension of a metric line. */
+function isTolerance(line: Line, i: number): boolean {
+  const { atoms, units } = line;
+  const { text } = atoms[i]!;
+  if (!tolerance.test(text)) return false;
+  const [before, next] = [textAt(atoms, i - 1), textAt(atoms, i + 1)];
+  if (toleranceWords.has(next) || toleranceWords.has(before) || toleranceWords.has(textAt(atoms, i - 2))) return true;
+  if (!materialIndex.has(text)) return atoms[i - 1] !== undefined;
+  if (atoms[i - 1] === undefined) return false;
+  const sized = atoms.slice(0, i).some(({ kind }) => kind === "number");
+  const graded = atoms.some(
+    ({ kind, text: other }, k) => k !== i && kind === "code" && materialIndex.has(compactDesignation(other)),
+  );
+  return sized && (units === "metric" || graded);
 }
 
 /** A price, a weight or a tolerance, with the signs before it and the unit behind it. */
 function aside({ atoms, roles }: Line, i: number): void {
   let from = i;
   while (!atoms[from]!.spaced && atoms[from - 1]?.kind === "mark") from -= 1;
+  if (isRate(atoms, i)) {
+    const first = from < i || textAt(atoms, i - 1) === "@" ? Math.min(from, i - 1) : i;
+    roles.fill("unread", Math.max(first, 0), i + 3);
+    return;
+  }
   const weighed = from === i && textAt(atoms, i - 1) !== "x" && referenceTails.has(textAt(atoms, i + 1));
   const marked = from < i && leads.has(atoms[from]!.text);
   if (!weighed && !marked) return;
@@ -33,7 +59,14 @@ function aside({ atoms, roles }: Line, i: number): void {
   roles.fill("unread", from, to + 1);
 }
 
-const leads: ReadonlySet<string> = new Set(["$", "€", "+", "±"]);
+/** 62/kg, 1.25/lb. */
+function isRate(atoms: Line["atoms"], i: number): boolean {
+  const [slash, unit] = [atoms[i + 1], atoms[i + 2]];
+  return slash?.text === "/" && !slash.spaced && rates.has(unit?.text ?? "") && !/^[x#]$/.test(textAt(atoms, i - 1));
+}
+
+const rates: ReadonlySet<string> = new Set(["kg", "lb", "lbs", "mtr", "m", "ft", "pc", "pcs", "nos", "each", "ton", "t"]);
+const leads: ReadonlySet<string> = new Set(["$", "€", "+", "±", "₹", "£", "¥", "₽", "₩"]);
 
 const signs: ReadonlySet<string> = new Set([":", "#", "=", "."]);
 const standards: ReadonlySet<string> = new Set(["din", "en", "iso"]);

@@ -1,3 +1,4 @@
+import { bwgWalls } from "../data/gauges";
 import { InputError } from "../errors";
 import type { Units } from "../quantities";
 import type { Bar } from "./bar";
@@ -31,16 +32,31 @@ export function hollowBar(words: HollowWords, numbers: readonly Token[], default
   const square = family === "box" && count === 2;
   if (count < (words.rectangular ? 3 : 2) || count > wants[family].most)
     throw wrongCount(family, wants[family].takes, count, wants[family].most);
-  const { list, unit, notes } = sizeUnits(
-    numbers,
-    family === "box" ? "box" : "tube",
-    impliedUnit(words, numbers),
-    defaultUnit,
+  const walled = numbers.map(gaugeWall);
+  const gauged = numbers.flatMap(({ unit: of, text }) =>
+    of === "ga" ? [`${text} gauge taken from the Birmingham table (tube)`] : [],
   );
+  const {
+    list,
+    unit,
+    notes: said,
+  } = sizeUnits(
+    walled,
+    family === "box" ? "box" : "tube",
+    impliedUnit(words, walled),
+    gauged.length > 0 ? "inch" : defaultUnit,
+  );
+  const notes = [...said, ...gauged];
   if (count === 2 && !square) return tube(list, notes);
   const wall = list.find(({ tag }) => tag === "wall") ?? list[count - 1]!;
   const sides = list.filter((dimension) => dimension !== wall).sort((a, b) => b.mm - a.mm);
   return box(words, [sides[0]!, sides[1] ?? sides[0]!, wall], unit, notes);
+}
+
+/** A gauge is the wall in inches. */
+function gaugeWall(number: Token): Token {
+  const wall = number.unit === "ga" ? bwgWalls.get(number.value) : undefined;
+  return wall === undefined ? number : { ...number, value: Number(wall), text: wall, unit: "in", tag: "wall" };
 }
 
 const wants = {

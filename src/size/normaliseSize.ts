@@ -2,7 +2,7 @@ const characters: ReadonlyMap<string, string> = new Map(
   (
     [
       ["\u00a0\u2002\u2003\u2007\u2008\u2009\u200a\u202f\t\r\n", " "],
-      ["\u00d7\u2715\u2716\u2217*\u0445\u0425", "x"],
+      ["\u00d7\u2715\u2716\u2217*", "x"],
       ["\u2013\u2014\u2212\u2010\u2011", "-"],
       ["\u2033\u201c\u201d\u201e", '"'],
       ["\u2032\u2018\u2019\u00b4`", "'"],
@@ -29,6 +29,9 @@ const characters: ReadonlyMap<string, string> = new Map(
 /** Most sizes hold nothing that is to be replaced. */
 const ordinary = /^[a-z0-9 .,/"-]*$/i;
 
+/** The Cyrillic letter as a sign of multiplication: between figures, where no letters of a steel follow, as in 12Х18Н10Т. */
+const cyrillic = /(?<=\d[\d"'мm]{0,3} ?)[\u0445\u0425](?= ?(?:\d[\d.,]*|[.,]\d+) ?(?:[^\p{L}\d]|мм|mm|m(?!\p{L})|м(?!\p{L})|[xх\u0425×]|т(?!\p{L})|$))/gu;
+
 /**
  * A size or length in plain characters: lower case, one kind of dash, quote, multiplication sign and fraction, single spaces.
  * @param text as typed or pasted [text]
@@ -38,6 +41,7 @@ const ordinary = /^[a-z0-9 .,/"-]*$/i;
 export function normaliseSize(text: string): string {
   let plain = "";
   if (ordinary.test(text)) plain = text;
-  else for (const character of text.normalize("NFC")) plain += characters.get(character) ?? character;
-  return plain.toLowerCase().replace(/''/g, '"').replace(/ +/g, " ").trim();
+  else
+    for (const character of text.normalize("NFC")) plain += characters.get(character) ?? character;
+  return plain.replace(cyrillic, "x").toLowerCase().replace(/''/g, '"').replace(/ +/g, " ").trim();
 }

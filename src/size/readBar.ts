@@ -6,6 +6,7 @@ import type { Bar } from "./bar";
 import { hollowBar, type HollowWords } from "./hollowBar";
 import { pipeBar } from "./pipeBar";
 import { plainBar, type PlainFamily } from "./plainBar";
+import { platedBar } from "./platedBar";
 import { rolledBar } from "./rolledBar";
 import { shapeFamily } from "./shapeFamily";
 import { sizeDimensions } from "./sizeDimensions";
@@ -23,7 +24,7 @@ import type { Token } from "./sizeTokens";
  */
 export function readBar(parts: Parts, text: string, defaultUnit: Units): Bar {
   const { family, word } = shapeFamily(parts.shapes, text);
-  const numbers = sizeDimensions(parts.numbers, family === "rolled");
+  const numbers = sizeDimensions(parts.numbers, family === "rolled", hollows.has(family));
   if (parts.schedule !== undefined && !piped.has(family))
     throw new InputError("invalid", "section", "a schedule belongs to a pipe, not to {word}", { word });
   return readers[family]({ family, parts, numbers, text, word, defaultUnit });
@@ -38,6 +39,7 @@ interface Named {
   readonly defaultUnit: Units;
 }
 
+const hollows: ReadonlySet<string> = new Set(["tube", "box", "hss", "pipe"]);
 const piped: ReadonlySet<string> = new Set(["pipe", "tube", "none"]);
 
 const solid =
@@ -50,8 +52,12 @@ const hollow =
     hollowOrPipe(family, parts, numbers, defaultUnit);
 
 const readers: Readonly<Record<Family | "none", (named: Named) => Bar>> = {
-  none: ({ parts, numbers, text }) =>
-    parts.schedule === undefined ? refuseShapeless(numbers, text) : pipeBar(numbers, parts.schedule, false),
+  none: ({ parts, numbers, text, defaultUnit }) => {
+    if (parts.schedule !== undefined) return pipeBar(numbers, parts.schedule, false);
+    // Outside and inside diameter: nothing but a tube has both.
+    const both = ["od", "id"].every((tag) => numbers.some((number) => number.tag === tag));
+    return both ? hollowOrPipe("tube", parts, numbers, defaultUnit) : refuseShapeless(numbers, text);
+  },
   round: solid("round"),
   square: solid("square"),
   hexagon: solid("hexagon"),
@@ -66,7 +72,8 @@ const readers: Readonly<Record<Family | "none", (named: Named) => Bar>> = {
   angle: ({ numbers, defaultUnit }) => angleBar(numbers, defaultUnit),
   rolled: ({ word, numbers }) => rolledBar(word, numbers),
   area: () => areaBar(),
-  vague: ({ word, numbers, text }) => vagueBar(word, numbers, text),
+  vague: ({ word, numbers, text, defaultUnit }) =>
+    platedBar(word, numbers, defaultUnit) ?? vagueBar(word, numbers, text),
 };
 
 function hollowOrPipe(
@@ -81,11 +88,13 @@ function hollowOrPipe(
     return pipeBar(numbers, schedule, metric);
   const round = has("chs") || shapes.some((word) => shapeWords.get(word) === "round");
   const rectangular = has("rhs") || shapes.some((word) => shapeWords.get(word) === "flat");
-  const named = family === "tube" && numbers.length === 3 && !round ? "box" : family;
+  const tagged = numbers.some(({ tag }) => tag === "od" || tag === "id");
+  const named = family === "tube" && numbers.length === 3 && !round && !tagged ? "box" : family;
   return hollowBar({ family: named, european: has("chs", "shs", "rhs"), cold, rectangular }, numbers, defaultUnit);
 }
 
 function barBar(numbers: readonly Token[], text: string, defaultUnit: Units): Bar {
+  if (numbers.length === 1 && numbers[0]!.tag === "od") return plainBar("round", numbers, defaultUnit);
   if (numbers.length === 1)
     throw new InputError("invalid", "section", '"{text}": say which bar, round, square or hex', { text });
   const [first, second] = numbers;

@@ -8,6 +8,7 @@ const together: readonly (readonly [readonly Family[], Family])[] = [
   [["tube", "round"], "tube"],
   [["tube", "square", "flat"], "box"],
   [["pipe", "round", "tube"], "pipe"],
+  [["pipe", "tube", "box", "square", "flat"], "box"],
   [["rolled", "vague"], "rolled"],
 ];
 
@@ -33,8 +34,8 @@ export function shapeFamily(
       ? only
       : together.find(
           ([parts, meant]) =>
-            families.includes(meant === "box" && !parts.includes("box") ? "tube" : meant) &&
-            families.every((f) => parts.includes(f)),
+            families.every((f) => parts.includes(f)) &&
+            (families.includes(meant) || (meant === "box" && families.some((f) => f === "tube" || f === "pipe"))),
         )?.[1];
   const distinct = [...new Set(telling.filter(([, f]) => f === family).map(([word]) => word))];
   if (family === undefined || (family === "rolled" && distinct.length > 1)) {

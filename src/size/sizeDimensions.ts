@@ -6,13 +6,14 @@ import type { Token } from "./sizeTokens";
  * The numbers of a bar, checked for the x between them.
  * @param tokens numbers, x signs and dashes [-]
  * @param dashed a dash may stand for the x, as in W12-50 [-]
+ * @param gauged a gauge is the wall of a tube [-]
  * @returns numbers [-]
  * @throws InputError "invalid": a missing x or number, a length unit, a gauge
  * @source common practice, no source
  */
-export function sizeDimensions(tokens: readonly Token[], dashed: boolean): readonly Token[] {
+export function sizeDimensions(tokens: readonly Token[], dashed: boolean, gauged = false): readonly Token[] {
   // Units first: a length or a gauge behind a space would else be reported as a missing x.
-  for (const token of tokens) if (token.kind === "number") checkUnit(token);
+  for (const token of tokens) if (token.kind === "number" && !(gauged && isGauge(token))) checkUnit(token);
   tokens.forEach((token, i) => {
     checkPair(tokens[i - 1], token);
     if (token.kind === "dash" && !dashed) {
@@ -52,6 +53,9 @@ function checkPair(last: Token | undefined, token: Token): void {
     );
   }
 }
+
+/** A whole number that the Birmingham table has. */
+const isGauge = ({ unit, value }: Token): boolean => unit === "ga" && bwgWalls.has(value);
 
 function checkUnit({ unit, text, value }: Token): void {
   if (unit === "'")

@@ -1,0 +1,52 @@
+import type { Units } from "../quantities";
+
+const number = String.raw`(\d+(?:[.,]\d+)?)`;
+const unit = String.raw`("|mm(?!\p{L})|in(?!\p{L}))?`;
+const pair = new RegExp(`(?<![\\d.,/\\p{L}-])(?:Ø ?)?${number} ?${unit} ?/ ?${number} ?${unit}(?![\\d/])`, "giu");
+const bracket = /\(([^()]*)\)/g;
+const measure = /(?:(\d+)[ -])?(\d+)\/(\d+)|\d+(?:[.,]\d+)?|\.\d+/g;
+const hollow = /(?<!\p{L})(?:tubes?|tubing|tbg|pipes?|dom|chs)(?!\p{L})/iu;
+const inch = 25.4;
+/** A size in the other unit is rounded. */
+const close = 0.05;
+
+/**
+ * A line in which what is written in pairs stands once: outside over inside diameter of a tube as OD x ID, and a size in brackets in the
+ * other unit left out where it is the same.
+ * @param text in English words [text]
+ * @returns the same line [text], and the unit of the numbers before such brackets
+ * @source common practice, no source
+ */
+export function pairedSizes(text: string): { readonly text: string; readonly other: Units | undefined } {
+  let other: Units | undefined;
+  const once = text.replace(bracket, (all, inside: string, at: number) => {
+    if (!isSame(inside, text.slice(0, at))) return all;
+    other = isMetric(inside) ? "inch" : "metric";
+    return " ";
+  });
+  return { text: hollow.test(once) ? outsideInside(once) : once, other };
+}
+
+function outsideInside(text: string): string {
+  return text.replace(pair, (all, outside: string, first = "", inside: string, second = "") => {
+    const [od, id] = [outside, inside].map((part) => Number(part.replace(",", ".")));
+    const unit = second === "" ? first : second;
+    return od! > id! && 2 * id! > od! ? ` ${outside}${unit} od x ${inside}${unit} id ` : all;
+  });
+}
+
+const isMetric = (inside: string): boolean => /\d ?mm/i.test(inside);
+
+const millimetres = (text: string, metric: boolean): readonly number[] =>
+  Array.from(text.matchAll(measure), ([all, whole = "0", top, bottom]) =>
+    bottom === undefined ? Number(all.replace(",", ".")) : Number(whole) + Number(top) / Number(bottom),
+  ).map((value) => value * (metric ? 1 : inch));
+
+/** Whether brackets hold the numbers that stand before them, in the other unit. */
+function isSame(inside: string, before: string): boolean {
+  const metric = isMetric(inside);
+  if (!/^[\d\s.,x×*/"'Ø-]*(?:\d ?(?:mm|in|inch|["'])[\d\s.,x×*/"'Ømin-]*)+$/iu.test(inside)) return false;
+  const mine = millimetres(inside, metric);
+  const theirs = millimetres(before, !metric).slice(-mine.length);
+  return mine.length > 0 && mine.length === theirs.length && mine.every((mm, i) => Math.abs(mm / theirs[i]! - 1) < close);
+}

@@ -1,0 +1,47 @@
+import { pointFractions, pointThousands, spaceThousands } from "../data/wordMeanings";
+
+const number = String.raw`\d+(?:[.,]\d+)?`;
+/** Notation of the trade that the readers would take for something else -> the same in plain words. */
+const always: readonly (readonly [RegExp, string])[] = [
+  // The thickness joined to its T, and t=3: a tee is a word before its numbers.
+  [new RegExp(`(?<![\\p{L}\\d.,-])(${number}|\\.\\d+) ?t(?![\\p{L}\\d"'])`, "giu"), "$1 thk "],
+  [new RegExp(`(?<=\\d ?["']? ?[x×*] ?)(${number}|\\.\\d+) ?t(?![\\p{L}\\d"'])`, "giu"), "$1 thk "],
+  [/(?<![\p{L}\d])t ?[=:] ?(?=[\d.])/giu, " thk "],
+  // Equal and unequal angles: three numbers, joined to their letters.
+  [new RegExp(`(${number} ?[x×*] ?${number} ?[x×*] ?${number}) ?[eu]a(?![\\p{L}\\d])`, "giu"), "$1 angle"],
+  // AL6061: the family joined to its number.
+  [/(?<![\p{L}\d])al ?-?(?=[1-8]\d{3}(?!\d))/giu, "al "],
+  // 40S std: one schedule, twice.
+  [/(?<![\p{L}\d])(\d{1,3})s +std(?![\p{L}])/giu, "sch $1s"],
+  // l= joined to the unit before it.
+  [/(\d) ?mml ?= ?/giu, "$1 mm l="],
+  // Thickness and length first: L. 35
+  [/(?<![\p{L}\d])l\. ?(?=\d)/giu, "l="],
+  // Length min. 120; 50 pieces of 40 mm.
+  [/(?<=length ?[:=]? ?)(?:min|max)\.? ?(?=\d)/giu, ""],
+  [/(?<=\d ?(?:pcs|bars) )(?:de|di|da|van|of|po|a|à|á) ?(?=\d[\d.,]* ?(?:mm|cm|m|in|["'])(?!\p{L}))/giu, "length "],
+];
+const asian = new Set(["zh", "ja", "ko"]);
+const ofAsian: readonly (readonly [RegExp, string])[] = [
+  [/(?<![\p{L}\d.,])(\d{2,5})l(?![\p{L}\d])/giu, "length $1"],
+  [/(?<![\p{L}\d])t ?(?=\d{1,2}(?:\.\d+)?(?![\p{L}\d]))/giu, " thk "],
+  [/(?<![\p{L}\d])(\d+(?:\.\d+)?)Ø/gu, "Ø$1"],
+];
+
+/**
+ * A line in English words with the notation of its trade and its languages made plain: 6T, 50x50x5EA, 1.1/2, 1.250 mm, 1 250 mm.
+ * @param text in English words [text]
+ * @param languages of its words [-]
+ * @returns the same line [text]
+ * @source common practice, no source
+ */
+export function plainNotation(text: string, languages: ReadonlySet<string>): string {
+  const has = (set: ReadonlySet<string>): boolean => languages.size > 0 && [...languages].every((one) => set.has(one));
+  const rules = [...always, ...(has(asian) ? ofAsian : [])];
+  let plain = rules.reduce((line, [pattern, becomes]) => line.replace(pattern, becomes), text);
+  if (has(pointFractions)) plain = plain.replace(/(?<![\d.,])(\d{1,2})\.(?=\d+\/\d)/g, "$1-");
+  const commas = has(pointThousands) || (has(spaceThousands) && /\d,\d/.test(text));
+  if (commas) plain = plain.replace(/(?<![\d.,])([1-9]\d?)\.(\d{3})(?= ?mm(?!\p{L}))/gu, "$1$2");
+  if (has(spaceThousands)) plain = plain.replace(/(?<![\d.,x×] ?)([1-9]\d?) (\d{3})(?= ?mm(?!\p{L}))/gu, "$1$2");
+  return plain;
+}

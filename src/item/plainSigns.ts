@@ -1,0 +1,29 @@
+/** Full width letters and figures stand this far behind the plain ones. */
+const wide = /[\uff01-\uff5e]/g;
+const signs: readonly (readonly [RegExp, string])[] = [
+  [/\u3000/g, " "],
+  [/[Φφϕ⌀∅￠ø]/g, "Ø"],
+  [/(?<!\p{L})[Фф](?!\p{L})/gu, "Ø"],
+  // Between figures the Cyrillic letter is the sign of multiplication; in 40Х it is the steel's.
+  [/(?<=\d[\d"'мm]{0,3} ?)[хХχ](?= ?(?:\d[\d.,]*|[.,]\d+) ?(?:[^\p{L}\d]|мм|mm|м(?!\p{L})|[xхХ×]|т(?!\p{L})|$))/gu, "x"],
+  [/[㎜]/g, "mm"],
+  [/[㎝]/g, "cm"],
+  [/[、。]/g, ", "],
+  [/[・·•¦|]/g, " "],
+  [/№/g, " no "],
+  [/[∟∠]/g, " l "],
+  [/[≈~～]/g, " "],
+];
+
+/**
+ * A line with the signs of other keyboards in their plain form: full width letters, Φ and Ф for a diameter, х for x between figures.
+ * @param description as typed [text]
+ * @returns the same line [text]
+ * @source common practice, no source
+ */
+export function plainSigns(description: string): string {
+  const narrow = description
+    .normalize("NFC")
+    .replace(wide, (sign) => String.fromCharCode(sign.charCodeAt(0) - ("！".charCodeAt(0) - "!".charCodeAt(0))));
+  return signs.reduce((text, [pattern, plain]) => text.replace(pattern, plain), narrow);
+}

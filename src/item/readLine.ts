@@ -1,0 +1,120 @@
+import { InputError } from "../errors";
+import type { Material } from "../material/material";
+import type { Units } from "../quantities";
+import { readSection } from "../section/readSection";
+import type { Section } from "../section/section";
+import { familyWords, gradeMarks, randomWords } from "../data/itemWords";
+import { attemptField } from "./attemptField";
+import type { Item, Line } from "./item";
+import { itemOf } from "./itemOf";
+import { itemRefusal } from "./itemRefusal";
+import { lengthOf } from "./lengthOf";
+import type { OpenLine } from "./openLine";
+import { refuseUnsure } from "./refuseUnsure";
+import { takeLength } from "./takeLength";
+import { takeMaterial, type LineMaterial } from "./takeMaterial";
+import { takeQuantity } from "./takeQuantity";
+import { takeReferences } from "./takeReferences";
+import { takeSize, type LineSize } from "./takeSize";
+
+// Made once: most lines lack one of them, and an error takes its time.
+const noQuantity = itemRefusal("the line gives no quantity");
+const noLength = itemRefusal("the line gives no length");
+const noLengthTold = itemRefusal("the line gives no length that can be told from its size");
+
+/** Unit of bare numbers, and what decided it. */
+export interface BareUnit {
+  readonly units: Units;
+  /** The line writes it; it is given; the line's words speak for it; nothing decides, and the line is read in both. */
+  readonly from: "line" | "given" | "words" | "both";
+  /** The line writes both units. */
+  readonly mixed: boolean;
+  readonly given: Units | undefined;
+}
+
+/**
+ * Reads a line whose bare numbers have one unit: references, quantity, length, material and size, each taken out of what the ones before left.
+ * @param open the line in plain English atoms [-]
+ * @param bare unit of bare numbers [text]
+ * @param own materials of the shop block [-]
+ * @returns the fields; length [mm], quantity [-]
+ * @source common practice, no source
+ */
+export function readLine(open: OpenLine, bare: BareUnit, own: readonly Material[]): Item {
+  const { units } = bare;
+  const line: Line = { atoms: open.atoms, roles: open.atoms.map(() => ""), units };
+  const random = open.atoms.some(({ text }) => randomWords.has(text));
+  takeReferences(line);
+  const quantity = takeQuantity(line);
+  const named = takeLength(line);
+  const material = takeMaterial(line, own);
+  const size = takeSize(line, { length: named === undefined, quantity: quantity === undefined });
+  const section = refuseUnsure(open, line, sizeOf(line, size, material), size.length ?? named);
+  const said = named ?? size.length;
+  const loose = said === undefined ? looseNumber(line, material) : undefined;
+  const counted = quantity ?? size.quantity;
+  const told = said ?? loose ?? missingLength(size, counted);
+  const length =
+    told instanceof InputError
+      ? told
+      : lengthOf(told, section, named === undefined ? size.units : units, random, isTorn(bare));
+  const grade = isOpenGrade(size, section, material) ? section : (loose ?? material.grade);
+  return itemOf({ section, grade, length, quantity: counted ?? noQuantity, unread: unreadOf(line), notes: [] });
+}
+
+/** Both units are written, or the size in inches and millimetres given: a length without a unit may be either. */
+const isTorn = ({ mixed, from, units, given }: BareUnit): boolean =>
+  mixed || (from === "line" && units === "inch" && given === "metric");
+
+/** A number that may be the quantity or the length refuses both. */
+function missingLength({ section }: LineSize, quantity: number | InputError | undefined): InputError {
+  if (quantity instanceof InputError && "count" in quantity.facts) return quantity;
+  return section instanceof InputError ? noLengthTold : noLength;
+}
+
+/** Rund 50 410: in millimetres a bare number of three figures behind the size may be a length as well as a grade, unless a word says which. */
+function looseNumber({ atoms, roles, units }: Line, { numbers }: LineMaterial): InputError | undefined {
+  const number = numbers.find(
+    (i) => /^\d{3}$/.test(atoms[i]!.text) && roles.indexOf("size") >= 0 && roles.indexOf("size") < i,
+  );
+  const said = atoms.some(
+    ({ kind, text }) => kind === "word" && text.length > 1 && (familyWords.has(text) || gradeMarks.has(text)),
+  );
+  if (units === "inch" || number === undefined || said) return undefined;
+  return itemRefusal("{number} may be the grade or a length: write AISI {number} or {number} mm", {
+    number: atoms[number]!.text,
+  });
+}
+
+/** The size was read, but the code or number that it may share with the grade refuses it: both are open. */
+function isOpenGrade(size: LineSize, section: Section | InputError, { unknown }: LineMaterial): section is InputError {
+  return unknown.length === 0 && section instanceof InputError && section !== size.section;
+}
+
+/** The size, unless a code may belong to it, or the one number of the line may be size or grade. */
+function sizeOf(line: Line, { section }: LineSize, { unknown, numbers }: LineMaterial): Section | InputError {
+  if (!(section instanceof InputError))
+    return unknown.length === 0
+      ? section
+      : itemRefusal("{code} is not known; it may belong to the size", { code: unknown[0]! });
+  const sized = line.atoms.some(({ kind }, i) => kind === "number" && line.roles[i] === "size");
+  const [number] = numbers;
+  if (sized || number === undefined) return section;
+  const words = line.atoms.flatMap(({ text }, i) => (line.roles[i] === "size" || i === number ? [text] : []));
+  const other = attemptField(() => readSection(words.join(" "), line.units));
+  return other instanceof InputError
+    ? section
+    : itemRefusal("{number} may be the grade or the size: write for example {size}", {
+        number: line.atoms[number]!.text,
+        size: other.text,
+      });
+}
+
+function unreadOf({ atoms, roles }: Line): string {
+  return atoms
+    .flatMap(({ typed, spaced }, i) =>
+      roles[i] === "unread" ? [spaced || roles[i - 1] !== "unread" ? ` ${typed}` : typed] : [],
+    )
+    .join("")
+    .trim();
+}

@@ -1,0 +1,74 @@
+import { InputError } from "../errors";
+import { attemptField } from "./attemptField";
+import type { Section } from "../section/section";
+import { readLength } from "../size/readLength";
+import type { Line } from "./item";
+import { itemRefusal } from "./itemRefusal";
+import type { OpenLine } from "./openLine";
+import type { LineLength } from "./takeLength";
+
+/**
+ * The size of a line, unless something beside it may make it another one: goods and plastics; a word that nobody reads beside a solid whose
+ * second number is well below the first, which may be the wall of a hollow bar; or such a word right beside the one number of the size.
+ * @param open the line, with a word that names no metal bar [-]
+ * @param line whose roles are filled in [-]
+ * @param section as read [-]
+ * @param length that the line gives beside it [text]
+ * @returns the size, or the refusal naming the word
+ * @source common practice, no source
+ */
+export function refuseUnsure(
+  { stop }: OpenLine,
+  line: Line,
+  section: Section | InputError,
+  length: LineLength | InputError | undefined,
+): Section | InputError {
+  if (stop !== undefined) return itemRefusal(stops[stop.kind], { word: stop.word });
+  if (section instanceof InputError) return section;
+  const words = line.atoms.flatMap((_, i) => (isUnread(line, i) ? [i] : []));
+  const [first] = words;
+  if (first === undefined) return section;
+  const beside = words.find((i) => isBare(line, i - 1, -1) || isBare(line, i + 1, 1));
+  if (beside !== undefined && isOneNumber(line))
+    return itemRefusal('"{word}" is not read, and the number beside it may belong to it', { word: typed(line, beside) });
+  if (!section.hollow && isShort(section, line, length))
+    return itemRefusal('"{word}" is not read: {size}, or hollow with that wall?', { word: typed(line, first), size: section.text });
+  return section;
+}
+
+const stops = {
+  goods: 'no metal bar: "{word}" names goods',
+  "not metal": 'not a metal bar: "{word}"',
+  "other shape": '"{word}" names a shape that sizes do not know',
+} as const;
+
+const typed = ({ atoms }: Line, i: number): string => atoms[i]!.typed;
+
+/** A word, of more than one letter, that no reader knows. */
+function isUnread({ atoms, roles }: Line, i: number): boolean {
+  const { kind, text } = atoms[i]!;
+  return roles[i] === "unread" && (kind === "word" || (kind === "mark" && /\p{L}/u.test(text))) && text.length > 1;
+}
+
+/** A number of the size without a unit or a tag behind it. */
+function isBare({ atoms, roles }: Line, i: number, step: number): boolean {
+  if (atoms[i]?.kind !== "number" || roles[i] !== "size") return false;
+  return step === -1 || roles[i + 1] !== "size" || atoms[i + 1]?.kind === "number";
+}
+
+const isOneNumber = ({ atoms, roles }: Line): boolean =>
+  atoms.filter(({ kind }, i) => kind === "number" && roles[i] === "size").length === 1;
+
+/** A length below half of the size. */
+function isShort({ text }: Section, { units }: Line, length: LineLength | InputError | undefined): boolean {
+  if (length === undefined || length instanceof InputError) return false;
+  const mm = attemptField(() => readLength(length.text, / mm/.test(text) ? "metric" : / in/.test(text) ? "inch" : units));
+  return !(mm instanceof InputError) && 2 * mm < widest(text);
+}
+
+const inch = 25.4;
+
+/** The largest dimension that a canonical size prints [mm]. */
+function widest(text: string): number {
+  return Math.max(0, ...Array.from(text.matchAll(/([\d.]+) (in|mm|cm)/g), ([, n, unit]) => Number(n) * (unit === "in" ? inch : 1)));
+}

@@ -1,0 +1,101 @@
+import { joinedBefore, joinedBehind, wordMeanings, wordStops, type Stop } from "../data/wordMeanings";
+import { knownWord } from "./knownWord";
+import { plainSigns } from "./plainSigns";
+import type { WordRow } from "./wordIndex";
+import { wordUnits, type WordUnit } from "./wordUnits";
+
+/** A line whose foreign words have become the English words that the readers know. */
+export interface Translation {
+  readonly text: string;
+  /** Languages of its words, the likeliest ones. */
+  readonly languages: ReadonlySet<string>;
+  /** A word that names no plain metal bar. */
+  readonly stop: { readonly kind: Stop; readonly word: string } | undefined;
+}
+
+/** A shorter word is a word of a language only beside another one of it. */
+const shortestSure = "abcd".length;
+
+/**
+ * Puts a line into the words that the readers know. A word of several meanings takes that of the language of the words beside it; one
+ * that stays open is left as it is.
+ * @param description the line [text]
+ * @returns the line in English words, its languages, and a word that names goods, a plastic or another shape
+ * @source src/data/lineWords.ts
+ */
+export function translateLine(description: string): Translation {
+  const units = wordUnits(plainSigns(description));
+  const languages = likeliest(units);
+  let [text, stop]: [string, Translation["stop"]] = ["", undefined];
+  units.forEach((unit, i) => {
+    const meaning = meaningOf(unit, languages);
+    const kind = meaning === undefined ? undefined : stopOf(meaning);
+    const next = units[i + 1]?.text ?? "";
+    if (kind !== undefined && !isOfBar(units, i)) stop ??= { kind, word: unit.text };
+    const becomes =
+      meaning === undefined || kind !== undefined || !isPlaced(meaning, unit.word, text, next) ? undefined : english(meaning, text);
+    if (becomes === undefined) text += unit.asian ? ` ${unit.text} ` : unit.text;
+    else text += `${/[\s(]$|^$/.test(text) ? "" : " "}${becomes}${/^[\s).,:=]|^$/.test(next) ? "" : " "}`;
+  });
+  return { text, languages, stop };
+}
+
+const isSure = ({ word, asian }: WordUnit): boolean =>
+  asian || /[а-я]{2}/.test(word) || (word.length >= shortestSure && knownWord(word) === undefined);
+const isShared = (language: string): boolean => language === "any" || language === "en";
+
+/** The languages that most words speak for. */
+function likeliest(units: readonly WordUnit[]): ReadonlySet<string> {
+  const votes = new Map<string, number>();
+  for (const unit of units) {
+    if (!isSure(unit)) continue;
+    for (const language of new Set(unit.rows.map((row) => row.language)))
+      if (!isShared(language)) votes.set(language, (votes.get(language) ?? 0) + 1);
+  }
+  const most = Math.max(...votes.values(), 1);
+  return new Set([...votes].flatMap(([language, count]) => (count === most ? [language] : [])));
+}
+
+function meaningOf(unit: WordUnit, languages: ReadonlySet<string>): string | undefined {
+  const english = knownWord(unit.word) !== undefined;
+  const sure = isSure(unit);
+  const fitting = unit.rows.filter(({ language, meaning }) =>
+    isShared(language) ? !english || stopOf(meaning) !== undefined : languages.has(language) || (sure && !english),
+  );
+  const near = fitting.filter(({ language }) => languages.has(language));
+  const meanings = new Set((near.length > 0 ? near : fitting).map(({ meaning }: WordRow) => meaning));
+  return meanings.size === 1 ? [...meanings][0] : undefined;
+}
+
+function stopOf(meaning: string): Stop | undefined {
+  return meaning
+    .split("+")
+    .map((part) => wordStops.get(part))
+    .find((kind) => kind !== undefined);
+}
+
+const bars = /^(?:steel|steels|bronze|brass|rod|stock|bar|bars|iron)$/;
+
+/** Bearing bronze and spring steel are metals. */
+function isOfBar(units: readonly WordUnit[], i: number): boolean {
+  return units[i]!.rows.every(({ meaning }) => meaning === "goods") && bars.test(units[i + 2]?.word ?? "");
+}
+
+/** Joined to a number, a word must be one that is written so: 8szt, Ø60; Q235B and 40Х stay whole. */
+function isPlaced(meaning: string, word: string, before: string, next: string): boolean {
+  const parts = meaning.split("+");
+  // St 37 is a steel.
+  if (meaning === "pcs" && /^\.? ?\d\d/.test(next) && !/^[\s]*$/.test(before) && word.length <= "st".length) return false;
+  if (/^\d/.test(next)) return !/\d$/.test(before) && joinedBefore.has(parts[0]!.split(" ")[0]!);
+  return !/[\d"']$/.test(before) || joinedBehind.has(meaning) || /^[^\dA-Za-z]/.test(before.slice(-1)) || !/^[\p{L}]/u.test(next);
+}
+
+/** A bar behind a number counts. */
+function english(meaning: string, before: string): string {
+  if (meaning === "bars" || (meaning === "length or bars" && /\d ?$/.test(before))) return /(?:^|[\s,;(x])\d{1,4} ?$/.test(before) ? "bars" : "bar";
+  return meaning
+    .split("+")
+    .map((part) => wordMeanings.get(part) ?? "")
+    .filter((word) => word !== "")
+    .join(" ");
+}
