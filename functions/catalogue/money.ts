@@ -56,6 +56,7 @@ export const money = [
         size: column("text", "as it was read"),
         material: column("text", "as it was found"),
         blade: column("text", "the class that was priced"),
+        readAs: column("text", "the line, with what was assumed"),
       },
     },
     run: quote,

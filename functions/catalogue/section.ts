@@ -88,6 +88,7 @@ export const section = [
         length: column("length", "told from the size"),
         quantity: column("count", "pieces"),
         wordsNotRead: column("text", "what nothing here reads"),
+        readAs: column("text", "in one line, with what was assumed"),
       },
     },
     run: itemRow,

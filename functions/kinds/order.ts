@@ -40,13 +40,19 @@ export const orderItem: Kind<OrderItem> = textual(
     const size = onlySize(value, units);
     const missing = (what: string): InputError =>
       new InputError("invalid", what, what === "material" ? "{parameter} is empty" : "{parameter} is empty or 0");
-    if (size !== undefined) return { shape: withProfile(size), grade: missing("material"), length: missing("length") };
+    if (size !== undefined) return {
+        shape: withProfile(size),
+        grade: missing("material"),
+        length: missing("length"),
+        notes: size.note.split(", ").slice(1),
+      };
     const {
       section: read,
       grade,
       length: long,
+      notes,
     } = renamed(parameter, () => readItem(value, units, shop?.ownMaterials ?? []));
-    return { shape: read instanceof InputError ? read : withProfile(read), grade, length: long };
+    return { shape: read instanceof InputError ? read : withProfile(read), grade, length: long, notes };
   },
   ({ units, shop }) => (shop === undefined || shop.ownMaterials.length === 0 ? units : undefined),
 );

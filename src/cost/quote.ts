@@ -3,6 +3,7 @@ import { InputError } from "../errors";
 import type { Material } from "../material/material";
 import type { Text } from "../phrase";
 import type { OrderItem } from "../item/item";
+import { readAs } from "../item/readAs";
 import type { Shop } from "../shop/shop";
 import { quoteLine, type QuotedLine, type QuoteWork } from "./quoteLine";
 
@@ -66,6 +67,7 @@ export interface Quote {
   readonly size: Text;
   readonly material: Text;
   readonly blade: Text;
+  readonly readAs: Text;
 }
 
 /**
@@ -103,5 +105,12 @@ export function quote({ item, blade, quantity, shop, ...wanted }: QuoteInput): Q
     size: section.text,
     material: material.name,
     blade: line.blade,
+    readAs: readAs({
+      size: section.text,
+      material: material.name,
+      length: work.length,
+      quantity,
+      notes: item.notes,
+    }),
   };
 }

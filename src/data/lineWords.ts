@@ -398,7 +398,6 @@ fr,hauteur,skip,memory
 fr,inegales,skip,memory
 fr,lamine*,skip,seen
 fr,large*,skip,memory
-fr,lisse,skip,memory
 fr,mini,skip,memory
 fr,plein*,skip,memory
 fr,carre*,square,memory
@@ -515,7 +514,6 @@ es,galvanizad*,skip,seen
 es,igual*,skip,seen
 es,lado,skip,memory
 es,laminad*,skip,memory
-es,liso,skip,seen
 es,peralte,skip,memory
 es,perfil*,skip,memory
 es,cuad,square,memory
@@ -2250,5 +2248,14 @@ en,profile cut,goods,memory
 en,laser cut,goods,memory
 es,lamina*,plate,seen
 ru,бронз*,bronze,memory
+es,liso,round,seen
+es,lisa,round,memory
+pt,liso,round,memory
+pt,lisa,round,memory
+de,keilstahl,keystock,memory
+de,stg,bars,memory
+pl,zebr*,rebar,memory
+ru,метр*,m,memory
+vi,luc giac,hex,memory
 `,
 };

@@ -47,7 +47,7 @@ function longestAt(
   from: number,
   ownNames: ReadonlySet<string>,
 ): GradeSpan | undefined {
-  if (atoms[from]!.kind === "mark") return undefined;
+  if (atoms[from]!.kind === "mark" || isOtherDuplex(atoms, from)) return undefined;
   let end = from;
   while (end + 1 < atoms.length && end + 1 - from < k.longestDesignation.value && free[end + 1]!) end += 1;
   for (let to = end; to >= from; to--) {
@@ -68,6 +68,10 @@ function longestAt(
   }
   return undefined;
 }
+
+/** Super duplex and lean duplex are other steels than duplex. */
+const isOtherDuplex = (atoms: readonly Atom[], i: number): boolean =>
+  atoms[i]!.text === "duplex" && /^(?:super|lean|hyper)$/.test(atoms[i - 1]?.text ?? (atoms[i - 2]?.text ?? ""));
 
 function isLikely(span: readonly Atom[], next: Atom | undefined): boolean {
   const [first] = span;

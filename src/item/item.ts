@@ -27,6 +27,8 @@ export interface OrderItem {
   readonly shape: Shape | InputError;
   readonly grade: Material | InputError;
   readonly length: number | InputError;
+  /** What was assumed, in words. */
+  readonly notes: readonly string[];
 }
 
 /** What an atom was read as; "" is not yet read. */

@@ -9,10 +9,10 @@ import type { Item } from "./item";
  */
 export function itemOf({ section, grade, ...rest }: Omit<Item, "size" | "material">): Item {
   return {
+    ...rest,
     size: section instanceof InputError ? section : section.text,
     section,
     material: grade instanceof InputError ? grade : grade.name,
     grade,
-    ...rest,
   };
 }

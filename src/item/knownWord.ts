@@ -14,6 +14,7 @@ import {
   randomWords,
   referenceLabels,
   referenceTails,
+  tableless,
 } from "../data/itemWords";
 import {
   ignoredWords,
@@ -47,6 +48,7 @@ const lineWords: ReadonlySet<string> = new Set([
     materialWords,
     fillWords,
     alloyWords,
+    tableless,
   ].flatMap((words) => [...words]),
 ]);
 

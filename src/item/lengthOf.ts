@@ -36,6 +36,8 @@ export function lengthOf(
       point: text.replace(/0*(?: ?mm)?$/, ""),
       whole: text.replace(/\.| ?mm/g, ""),
     });
+  if (read > k.longestBar.value && !bare)
+    return itemRefusal("{text} is longer than any bar: is it the length of the whole order?", { text });
   if (read === 0) return itemRefusal("a length must be more than zero");
   const sold = section instanceof InputError || section.hollow || random;
   if (bare && torn)

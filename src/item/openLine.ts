@@ -6,11 +6,16 @@ import { plainNotation } from "./plainNotation";
 import { translateLine, type Translation } from "./translateLine";
 
 /** A line before it is read in one unit: its atoms, its languages, and a word that names no metal bar. */
-export interface OpenLine extends Pick<Translation, "languages" | "stop"> {
+export interface OpenLine extends Pick<Translation, "languages" | "stop" | "series"> {
   readonly atoms: readonly Atom[];
   /** Unit of numbers that stand a second time in brackets, in the other unit. */
   readonly other: Units | undefined;
+  /** Brackets with another measure than stands before them. */
+  readonly odd: string | undefined;
 }
+
+/** One section of two angles. */
+const pair = /(?<![\p{L}\d])2l(?=\d)/iu;
 
 /**
  * Puts a line into plain English atoms.
@@ -19,7 +24,13 @@ export interface OpenLine extends Pick<Translation, "languages" | "stop"> {
  * @source common practice, no source
  */
 export function openLine(description: string): OpenLine {
-  const { text, languages, stop } = translateLine(description);
+  const { text, languages, stop, series } = translateLine(description);
   const once = pairedSizes(plainNotation(text, languages));
-  return { atoms: itemAtoms(once.text), languages, stop, other: once.other };
+  return {
+    atoms: itemAtoms(once.text.replace(pair, "l")),
+    languages,
+    stop: stop ?? (pair.test(once.text) ? { kind: "other shape", word: "2L" } : undefined),
+    series,
+    other: once.other, odd: once.odd,
+  };
 }

@@ -17,14 +17,20 @@ const close = 0.05;
  * @returns the same line [text], and the unit of the numbers before such brackets
  * @source common practice, no source
  */
-export function pairedSizes(text: string): { readonly text: string; readonly other: Units | undefined } {
-  let other: Units | undefined;
+export function pairedSizes(text: string): { readonly text: string; readonly other: Units | undefined; readonly odd: string | undefined } {
+  let [other, odd]: [Units | undefined, string | undefined] = [undefined, undefined];
   const once = text.replace(bracket, (all, inside: string, at: number) => {
-    if (!isSame(inside, text.slice(0, at))) return all;
+    if (!isMeasures(inside)) return all;
+    if (!isSame(inside, text.slice(0, at))) {
+      // A length and another in brackets: neither is known.
+      const single = /^[\d.,\s]+(?:mm|in|inch|["'])?\s*$/i.test(inside) && /(?:mm|in|["'])\s*$/i.test(text.slice(0, at));
+      if (single) odd ??= all;
+      return single ? " " : all;
+    }
     other = isMetric(inside) ? "inch" : "metric";
     return " ";
   });
-  return { text: hollow.test(once) ? outsideInside(once) : once, other };
+  return { text: hollow.test(once) ? outsideInside(once) : once, other, odd };
 }
 
 function outsideInside(text: string): string {
@@ -42,10 +48,15 @@ const millimetres = (text: string, metric: boolean): readonly number[] =>
     bottom === undefined ? Number(all.replace(",", ".")) : Number(whole) + Number(top) / Number(bottom),
   ).map((value) => value * (metric ? 1 : inch));
 
+/** Nothing but numbers with their unit. */
+function isMeasures(inside: string): boolean {
+  const rest = inside.replace(/mm|inch|in|[\d\s.,x×*/"'Ø-]/giu, "");
+  return rest === "" && /\d ?(?:mm|in|["'])/i.test(inside);
+}
+
 /** Whether brackets hold the numbers that stand before them, in the other unit. */
 function isSame(inside: string, before: string): boolean {
   const metric = isMetric(inside);
-  if (!/^[\d\s.,x×*/"'Ø-]*(?:\d ?(?:mm|in|inch|["'])[\d\s.,x×*/"'Ømin-]*)+$/iu.test(inside)) return false;
   const mine = millimetres(inside, metric);
   const theirs = millimetres(before, !metric).slice(-mine.length);
   return mine.length > 0 && mine.length === theirs.length && mine.every((mm, i) => Math.abs(mm / theirs[i]! - 1) < close);

@@ -17,12 +17,19 @@ const always: readonly (readonly [RegExp, string])[] = [
   [/(\d) ?mml ?= ?/giu, "$1 mm l="],
   // Thickness and length first: L. 35
   [/(?<![\p{L}\d])l\. ?(?=\d)/giu, "l="],
+  // The unit before its number: a mm 750.
+  [/(?<![\d"] ?|\p{L})mm ?(\d+(?:[.,]\d+)?)(?![\d.]| ?(?:mm|x))/giu, "$1 mm"],
+  // 50x50x5/S235: the size, then the grade.
+  [/(?<=[x×*] ?\d+(?:[.,]\d+)?)\/(?=\p{L}+\d{2})/giu, " "],
+  [/(?<!\p{L})hollow (?=\d+(?:[.,]\d+)? ?[x×*] ?\d+(?:[.,]\d+)? ?[x×*] ?\d)/giu, "box "],
   // Length min. 120; 50 pieces of 40 mm.
   [/(?<=length ?[:=]? ?)(?:min|max)\.? ?(?=\d)/giu, ""],
   [/(?<=\d ?(?:pcs|bars) )(?:de|di|da|van|of|po|a|à|á) ?(?=\d[\d.,]* ?(?:mm|cm|m|in|["'])(?!\p{L}))/giu, "length "],
 ];
 const asian = new Set(["zh", "ja", "ko"]);
 const ofAsian: readonly (readonly [RegExp, string])[] = [
+  // 45#: the steel, unless a channel or a beam has that number.
+  [/^(?!.*(?<!\p{L})(?:u|beam)(?!\p{L}))(.*?)(?<![\d.x×])(\d\d)#/u, "$1$2号 "],
   [/(?<![\p{L}\d.,])(\d{2,5})l(?![\p{L}\d])/giu, "length $1"],
   [/(?<![\p{L}\d])t ?(?=\d{1,2}(?:\.\d+)?(?![\p{L}\d]))/giu, " thk "],
   [/(?<![\p{L}\d])(\d+(?:\.\d+)?)Ø/gu, "Ø$1"],
@@ -40,7 +47,8 @@ export function plainNotation(text: string, languages: ReadonlySet<string>): str
   const rules = [...always, ...(has(asian) ? ofAsian : [])];
   let plain = rules.reduce((line, [pattern, becomes]) => line.replace(pattern, becomes), text);
   if (has(pointFractions)) plain = plain.replace(/(?<![\d.,])(\d{1,2})\.(?=\d+\/\d)/g, "$1-");
-  const commas = has(pointThousands) || (has(spaceThousands) && /\d,\d/.test(text));
+  const pointed = has(pointThousands) || (languages.has("pt") && has(pointFractions));
+  const commas = pointed || (has(spaceThousands) && /\d,\d/.test(text));
   if (commas) plain = plain.replace(/(?<![\d.,])([1-9]\d?)\.(\d{3})(?= ?mm(?!\p{L}))/gu, "$1$2");
   if (has(spaceThousands)) plain = plain.replace(/(?<![\d.,x×] ?)([1-9]\d?) (\d{3})(?= ?mm(?!\p{L}))/gu, "$1$2");
   return plain;

@@ -1,4 +1,4 @@
-import type { InputError } from "../errors";
+import { InputError } from "../errors";
 import { findMaterial } from "../material/findMaterial";
 import type { Material } from "../material/material";
 import type { Units } from "../quantities";
@@ -12,6 +12,7 @@ import { lineUnits } from "./lineUnits";
 import { openLine } from "./openLine";
 import { readLine, type BareUnit } from "./readLine";
 import { refuseLine } from "./refuseLine";
+import { tellRefusal } from "./tellRefusal";
 
 /**
  * Reads one description cell of an order list: size, material, length, quantity, and the words not read, in any order of words and many
@@ -31,9 +32,26 @@ export function readItem(description: string | number, units: Units | undefined,
   const { written, mixed, hinted } = lineUnits(open);
   const read = (decided: Units, from: BareUnit["from"]): Item =>
     readLine(open, { units: decided, from, mixed, given: units }, own);
-  if (written !== undefined) return read(written, "line");
-  if (units !== undefined) return read(units, "given");
-  return hinted === undefined ? eitherUnit(read("inch", "both"), read("metric", "both")) : read(hinted, "words");
+  const decide = (): Item => {
+    if (written !== undefined) return read(written, "line");
+    if (units !== undefined) return read(units, "given");
+    return hinted === undefined ? eitherUnit(read("inch", "both"), read("metric", "both")) : read(hinted, "words");
+  };
+  return told(decide(), description, written ?? units ?? hinted ?? "inch");
+}
+
+/** The item with its refusals as they are told: each names the line, and proposes nothing that is refused. */
+function told(item: Item, line: string, units: Units): Item {
+  const isGood = (proposed: string): boolean => !(attemptField(() => readSection(proposed, units)) instanceof InputError);
+  const tell = <T>(field: T | InputError): T | InputError =>
+    field instanceof InputError ? tellRefusal(field, line, isGood) : field;
+  const fields = { section: tell(item.section), grade: tell(item.grade), quantity: tell(item.quantity) };
+  return itemOf({
+    ...fields,
+    length: tell(item.length),
+    unread: item.unread,
+    notes: item.notes,
+  });
 }
 
 /** A number alone can be a grade, as in a column of materials; it is never a size. */

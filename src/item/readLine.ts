@@ -11,7 +11,7 @@ import { itemRefusal } from "./itemRefusal";
 import { lengthOf } from "./lengthOf";
 import type { OpenLine } from "./openLine";
 import { refuseUnsure } from "./refuseUnsure";
-import { takeLength } from "./takeLength";
+import { takeLength, type LineLength } from "./takeLength";
 import { takeMaterial, type LineMaterial } from "./takeMaterial";
 import { takeQuantity } from "./takeQuantity";
 import { takeReferences } from "./takeReferences";
@@ -49,8 +49,9 @@ export function readLine(open: OpenLine, bare: BareUnit, own: readonly Material[
   const named = takeLength(line);
   const material = takeMaterial(line, own);
   const size = takeSize(line, { length: named === undefined, quantity: quantity === undefined });
-  const section = refuseUnsure(open, line, sizeOf(line, size, material), size.length ?? named);
-  const said = named ?? size.length;
+  const sized = sizeOf(line, size, material);
+  const section = refuseUnsure(open, line, sized, size.length ?? named);
+  const said = open.odd === undefined ? (named ?? size.length) : itemRefusal("{odd} is not what stands before it", { odd: open.odd.trim() });
   const loose = said === undefined ? looseNumber(line, material) : undefined;
   const counted = quantity ?? size.quantity;
   const told = said ?? loose ?? missingLength(size, counted);
@@ -58,8 +59,29 @@ export function readLine(open: OpenLine, bare: BareUnit, own: readonly Material[
     told instanceof InputError
       ? told
       : lengthOf(told, section, named === undefined ? size.units : units, random, isTorn(bare));
-  const grade = isOpenGrade(size, section, material) ? section : (loose ?? material.grade);
-  return itemOf({ section, grade, length, quantity: counted ?? noQuantity, unread: unreadOf(line), notes: [] });
+  const grade = isOpenGrade(size, sized, material) ? sized : (loose ?? material.grade);
+  return itemOf({ section, grade, length, quantity: counted ?? noQuantity, unread: unreadOf(line), notes: notesOf(bare, section, material, told) });
+}
+
+/** What was assumed: the unit of numbers that have none, and what the readers of size and grade say. */
+function notesOf(
+  { units, from }: BareUnit,
+  section: Section | InputError,
+  { note }: LineMaterial,
+  length: LineLength | InputError,
+): readonly string[] {
+  const said = section instanceof InputError ? [] : section.note.split(", ").slice(1);
+  const bare = said.some((part) => part.endsWith(" assumed")) || (!(length instanceof InputError) && length.bare);
+  const unit = units === "inch" ? "inches" : "millimetres";
+  const sources = {
+    line: `${unit}, as the line writes`,
+    given: `${unit}, as given`,
+    words: `${unit}, as its words and grade are used`,
+    both: `${unit}: impossible in the other unit`,
+  };
+  return [...(bare ? [sources[from]] : []), ...said.filter((part) => !part.endsWith(" assumed")), note].filter(
+    (part) => part !== "",
+  );
 }
 
 /** Both units are written, or the size in inches and millimetres given: a length without a unit may be either. */
@@ -91,12 +113,17 @@ function isOpenGrade(size: LineSize, section: Section | InputError, { unknown }:
   return unknown.length === 0 && section instanceof InputError && section !== size.section;
 }
 
+/** A letter with its number, or a number with its letter, may be a thread, a bar number or a series; longer codes are grades and part numbers. */
+const maySize = /^[a-z]\d{1,2}$|^\d+[a-z]?$|\dx\d/;
+
 /** The size, unless a code may belong to it, or the one number of the line may be size or grade. */
 function sizeOf(line: Line, { section }: LineSize, { unknown, numbers }: LineMaterial): Section | InputError {
-  if (!(section instanceof InputError))
-    return unknown.length === 0
+  if (!(section instanceof InputError)) {
+    const open = unknown.find((code) => maySize.test(code));
+    return open === undefined
       ? section
-      : itemRefusal("{code} is not known; it may belong to the size", { code: unknown[0]! });
+      : itemRefusal("{code} is not known; it may belong to the size", { code: open });
+  }
   const sized = line.atoms.some(({ kind }, i) => kind === "number" && line.roles[i] === "size");
   const [number] = numbers;
   if (sized || number === undefined) return section;

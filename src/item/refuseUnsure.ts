@@ -1,3 +1,4 @@
+import { tableless } from "../data/itemWords";
 import { InputError } from "../errors";
 import { attemptField } from "./attemptField";
 import type { Section } from "../section/section";
@@ -18,13 +19,16 @@ import type { LineLength } from "./takeLength";
  * @source common practice, no source
  */
 export function refuseUnsure(
-  { stop }: OpenLine,
+  { stop, series }: OpenLine,
   line: Line,
   section: Section | InputError,
   length: LineLength | InputError | undefined,
 ): Section | InputError {
   if (stop !== undefined) return itemRefusal(stops[stop.kind], { word: stop.word });
-  if (section instanceof InputError) return section;
+  if (section instanceof InputError) {
+    const named = line.atoms.find(({ text }) => tableless.has(text))?.typed ?? (isSeries(line) ? series : undefined);
+    return named === undefined ? section : itemRefusal("{series} is a series whose table is not here", { series: named });
+  }
   const words = line.atoms.flatMap((_, i) => (isUnread(line, i) ? [i] : []));
   const [first] = words;
   if (first === undefined) return section;
@@ -35,6 +39,10 @@ export function refuseUnsure(
     return itemRefusal('"{word}" is not read: {size}, or hollow with that wall?', { word: typed(line, first), size: section.text });
   return section;
 }
+
+/** A channel or beam by a number alone. */
+const isSeries = ({ atoms, roles }: Line): boolean =>
+  atoms.some(({ text }, i) => roles[i] === "size" && (text === "u" || text === "beam"));
 
 const stops = {
   goods: 'no metal bar: "{word}" names goods',

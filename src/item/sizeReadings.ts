@@ -29,11 +29,11 @@ export function sizeReadings(
   indices: readonly number[],
   units: Units,
 ): readonly SizeReading[] | InputError {
-  const read = (left: readonly number[], behindX: boolean): SizeReading | InputError => {
+  const read = (left: readonly number[], behindX: boolean, joined?: number): SizeReading | InputError => {
     const kept = indices.filter((i) => !left.includes(i));
     const unit = left.map((i) => unitWords.get(atoms[i]!.text)).find((found) => found !== undefined);
     const section = attemptField(() =>
-      readSection(textOf(atoms, kept), behindX && unit !== undefined ? (unit === "in" ? "inch" : "metric") : units),
+      readSection(textOf(atoms, kept, joined), behindX && unit !== undefined ? (unit === "in" ? "inch" : "metric") : units),
     );
     return section instanceof InputError ? section : { section, left, behindX };
   };
@@ -42,13 +42,38 @@ export function sizeReadings(
   const groups = groupsOf(atoms, indices);
   if (groups.length === 0 || groups.length > k.mostNumberGroups.value) return whole;
   const tail = lastBehindX(atoms, indices);
+  const walled = withWall(atoms, indices, groups, read);
+  if (walled !== undefined) return [walled];
   const stripped = tail === undefined ? [] : [read(tail, true)];
   const apart = groups.length === 1 ? [] : groups.map((group) => read(group, false));
   const found = [...stripped, ...apart].filter(isReading);
-  if (found.length > 0) return likely(found);
+  const bound = found.filter(({ left, behindX }) => !left.some((i) => isBound(atoms, i) || (!behindX && atoms[i]!.kind === "x")));
+  if (found.length > 0) return likely(bound.length > 0 ? bound : found);
   // 2 flat 6x1x12: a number in front, and a length behind the x.
   const both = tail === undefined || groups.length === 1 ? whole : read([...groups[0]!, ...tail], true);
   return both instanceof InputError ? whole : [both];
+}
+
+/** Ø50, AF 24: the sign says that the number is the size. */
+const isBound = (atoms: readonly Atom[], i: number): boolean =>
+  atoms[i]!.kind === "number" && (atoms[i - 1]?.text === "dia" || atoms[i - 1]?.text === "af");
+
+const boxWords: ReadonlySet<string> = new Set(["box", "square", "rect", "shs", "rhs", "rectangular"]);
+
+/** Box 40x20 2 mm: both sides, and apart from them the wall, with its unit. */
+function withWall(
+  atoms: readonly Atom[],
+  indices: readonly number[],
+  groups: readonly (readonly number[])[],
+  read: (left: readonly number[], behindX: boolean, joined?: number) => SizeReading | InputError,
+): SizeReading | undefined {
+  const [sides, wall, ...others] = groups;
+  const isWall = wall !== undefined && others.length === 0 && wall.length === 2 && atoms[wall[1]!]!.text === "mm";
+  if (!isWall || sides!.filter((i) => atoms[i]!.kind === "number").length !== 2) return undefined;
+  const words = indices.flatMap((i) => atoms[i]!.text.split(" "));
+  if (!words.some((word) => boxWords.has(word))) return undefined;
+  const found = read([], false, wall[0]!);
+  return found instanceof InputError || !found.section.hollow ? undefined : found;
 }
 
 const isReading = (reading: SizeReading | InputError): reading is SizeReading => !(reading instanceof InputError);
@@ -60,9 +85,9 @@ function likely(readings: readonly SizeReading[]): readonly SizeReading[] {
 }
 
 /** The atoms as the size reader gets them; where something was taken out between two, a comma keeps them apart. */
-function textOf(atoms: readonly Atom[], indices: readonly number[]): string {
+function textOf(atoms: readonly Atom[], indices: readonly number[], joined?: number): string {
   return indices
-    .map((i, k) => `${k === 0 ? "" : indices[k - 1] !== i - 1 ? ", " : atoms[i]!.spaced ? " " : ""}${atoms[i]!.text}`)
+    .map((i, k) => `${i === joined ? " x " : k === 0 ? "" : indices[k - 1] !== i - 1 ? ", " : atoms[i]!.spaced ? " " : ""}${atoms[i]!.text}`)
     .join("");
 }
 

@@ -118,6 +118,7 @@ const shortUnits: ReadonlySet<string> = new Set(
 /** 21 ft, 8'-6", 12 ft 6 in, 1,5 m; a range such as 10-12' is taken whole, so that it is refused. */
 function longAt(line: Line, i: number): Span | undefined {
   const { atoms } = line;
+  if (atoms[i]?.kind !== "number") return undefined;
   if (!isUnit(line, i + 1, longUnits) || isShapeM(atoms, i + 1)) return undefined;
   const [from, to] = [isRange(line, i) ? i - 2 : i, endOf(line, i)];
   return { text: textOf(line, from, to), bare: false, from, to };
@@ -155,6 +156,17 @@ function numberAt(line: Line, i: number): Span | undefined {
 
 const isGradeNumber = ({ atoms }: Line, i: number): boolean => materialIndex.has(textAt(atoms, i));
 
+/** Never behind the number where one follows. */
+const lengthWords: ReadonlySet<string> = new Set(["length"]);
+
+/** The number is surely of the size: behind x, a diameter sign or a tag. */
+function isSized({ atoms }: Line, i: number): boolean {
+  const before = textAt(atoms, i - 1);
+  return before === "x" || sizeMarks.has(before) || tagWords.has(before);
+}
+
+const sizeMarks: ReadonlySet<string> = new Set(["dia", "af", "diameter", "diam"]);
+
 const notTails: ReadonlySet<string> = new Set([...marks, "leg", "legs"]);
 
 /** 24" LG, 3000 lang, 12-1/2 long. Where a number stands on both sides, 3 LG 24, the word alone does not say which is the length. */
@@ -166,6 +178,10 @@ function tailedAt(line: Line, i: number): Span | undefined {
   const alone = numberAt(line, tail + 1) === undefined && !isGradeNumber(line, i);
   const before = line.atoms[i - 1];
   const parted = before?.kind === "x" || (before?.text === "-" && before.spaced);
+  // 12 mm, length 80 mm: the word belongs to the number behind it.
+  const next = numberAt(line, tail + 1) ?? longAt(line, tail + 1);
+  const labels = next !== undefined && !isGradeNumber(line, tail + 1);
+  if (labels && (lengthWords.has(line.atoms[tail]!.text) || isSized(line, i))) return undefined;
   return !span.bare || parted || alone ? span : undefined;
 }
 
@@ -200,8 +216,8 @@ function isBetween(line: Line, i: number, { bare, to }: Span): boolean {
   const { atoms, roles } = line;
   const isNumber = atoms[i - 1]?.kind === "number" && roles[i - 1] === "" && !isGradeNumber(line, i - 1);
   if (!isNumber) return false;
-  const before = textAt(atoms, i - 2);
-  if (before === "x" || tagWords.has(before) || (atoms[i]!.text === "length" && !bare)) return false;
+  const number = isUnit(line, i - 1, shortUnits) ? i - 2 : i - 1;
+  if (isSized(line, number) || (atoms[i]!.text === "length" && !bare)) return false;
   return isShape(atoms[to + 1]) || (lengthTails.has(atoms[i]!.text) && (bare || !isShape(atoms[i - 2])));
 }
 

@@ -4,7 +4,7 @@ import { conditionWords, familyWords, gradeMarks } from "../data/itemWords";
 import { shapeWords } from "../data/sectionWords";
 import { InputError } from "../errors";
 import { compactDesignation } from "../material/compactDesignation";
-import { findMaterial } from "../material/findMaterial";
+import { matchMaterial, type MaterialMatch } from "../material/matchMaterial";
 import type { Material } from "../material/material";
 import { attemptField } from "./attemptField";
 import { gradeSpans, type GradeSpan } from "./gradeSpans";
@@ -16,6 +16,8 @@ import { textAt } from "./textAt";
 /** What the line says of the material, and which codes of the line no reader knows. */
 export interface LineMaterial {
   readonly grade: Material | InputError;
+  /** What was assumed of it, in words. */
+  readonly note: string;
   readonly unknown: readonly string[];
   /** Bare numbers that were taken as grades. */
   readonly numbers: readonly number[];
@@ -31,11 +33,11 @@ type Find = (designation: string) => Material | InputError;
  * @source common practice, no source
  */
 export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial {
-  const asked = new Map<string, Material | InputError>();
+  const asked = new Map<string, MaterialMatch | InputError>();
   const find: Find = (designation) => {
-    const answer = asked.get(designation) ?? attemptField(() => findMaterial(designation, own));
+    const answer = asked.get(designation) ?? attemptField(() => matchMaterial(designation.replace("号", "#"), own));
     asked.set(designation, answer);
-    return answer;
+    return answer instanceof InputError ? answer : answer.material;
   };
   const alloys = alloySpans(line, find);
   for (const { from, to } of alloys) line.roles.fill("material", from, to + 1);
@@ -59,7 +61,15 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
   const grade = gradeOf(line, spans, tail, find);
   for (const { from, to } of found)
     for (let i = from; i <= to; i++) if (line.roles[i] === "" && !isShape(line, i)) line.roles[i] = "read";
-  return { grade: unknown.length > 0 ? unknownCode(unknown[0]!, grade, find) : grade, unknown, numbers };
+  const notes = [...asked.values()].flatMap((answer) =>
+    !(answer instanceof InputError) && answer.material === grade ? [answer.note] : [],
+  );
+  return {
+    grade: unknown.length > 0 ? unknownCode(unknown[0]!, grade, find) : grade,
+    note: notes.find((note) => note !== "") ?? "",
+    unknown,
+    numbers,
+  };
 }
 
 /** Inconel 600: the number behind the word of an alloy family belongs to it, whether the table has that alloy or not. */

@@ -1,5 +1,6 @@
+import { itemConstants as k } from "../data/itemConstants";
 import { countLabels, countWords, unsureCounts } from "../data/itemWords";
-import { unitWords } from "../data/sectionWords";
+import { shapeWords, unitWords } from "../data/sectionWords";
 import type { InputError } from "../errors";
 import { materialIndex } from "../material/materialIndex";
 import type { Atom, Line } from "./item";
@@ -48,7 +49,7 @@ function countAt(line: Line, i: number): Count | undefined {
   if (atom.kind === "code") return inBrackets(atom, i);
   if (atom.kind === "word") return behindLabel(atoms, i);
   if (atom.kind !== "number" || atom.text.includes("/")) return undefined;
-  return beforeWord(atoms, i) ?? beforeShape(atoms, i);
+  return beforeWord(atoms, i) ?? beforeShape(atoms, i) ?? timesLength(line, i);
 }
 
 /** "(10)"; but "(304)" may be a grade. */
@@ -64,7 +65,10 @@ function behindLabel(atoms: readonly Atom[], i: number): Count | undefined {
   const marked = [":", "=", "#", "."].includes(textAt(atoms, i + 1));
   const number = atoms[i + (marked ? 2 : 1)];
   const label = countLabels.has(text) || (marked && countWords.has(text) && text !== "no");
-  return label && number?.kind === "number"
+  const alone =
+    countWords.has(text) && text !== "no" && text !== "st" && atoms[i - 1]?.kind !== "number" && !isMeasured(atoms[i + 2]);
+  return (label || (alone && /^\d{1,4}$/.test(number?.text ?? "") && !materialIndex.has(number!.text))) &&
+    number?.kind === "number"
     ? { text: number.text, from: i, to: i + (marked ? 2 : 1), unsure: false }
     : undefined;
 }
@@ -92,6 +96,19 @@ function gradeBefore(atoms: readonly Atom[], i: number): Count {
 function isMeasured(atom: Atom | undefined): boolean {
   return atom !== undefined && (atom.kind === "x" || unitWords.has(atom.text));
 }
+
+/** 50x50x5 S235, 4 x 2400 mm: behind the whole size, a count times a length with its unit. */
+function timesLength({ atoms, roles }: Line, i: number): Count | undefined {
+  const [before, x, number, unit] = [atoms[i - 1], atoms[i + 1], atoms[i + 2], atoms[i + 3]];
+  const isLength = number?.kind === "number" && unit !== undefined && lengthUnits.has(unit.text) && atoms[i + 4]?.kind !== "x";
+  if (x?.kind !== "x" || !isLength || !/^\d{1,3}$/.test(atoms[i]!.text) || before === undefined) return undefined;
+  const apart = before.kind === "code" || (before.kind === "word" && !shapeWords.has(before.text) && before.text !== "dia");
+  const sized = atoms.slice(0, i).some(({ kind, text }, at) => roles[at] === "" && kind === "x" && text === "x");
+  const long = Number(number.text.replace(",", ".")) > (unit.text === "mm" ? k.shortestTimes.value * Number(atoms[i]!.text) : 0);
+  return apart && sized && long ? { text: atoms[i]!.text, from: i, to: i, unsure: false } : undefined;
+}
+
+const lengthUnits: ReadonlySet<string> = new Set(["mm", "m", "cm", "ft", "'"]);
 
 /** 5 x round 3, 10x Rund 80: an x behind which no number stands. */
 function beforeShape(atoms: readonly Atom[], i: number): Count | undefined {

@@ -39,7 +39,7 @@ function isTolerance(line: Line, i: number): boolean {
   const graded = atoms.some(
     ({ kind, text: other }, k) => k !== i && kind === "code" && materialIndex.has(compactDesignation(other)),
   );
-  return sized && (units === "metric" || graded);
+  return graded || (sized && units === "metric");
 }
 
 /** A price, a weight or a tolerance, with the signs before it and the unit behind it. */

@@ -1,11 +1,11 @@
-import { unitWords } from "../data/sectionWords";
+import { shapeWords, tagWords, unitWords } from "../data/sectionWords";
 import { InputError } from "../errors";
 import type { Units } from "../quantities";
 import { readLength } from "../size/readLength";
 import { readSection } from "../section/readSection";
 import type { Section } from "../section/section";
 import { attemptField } from "./attemptField";
-import type { Line } from "./item";
+import type { Atom, Line } from "./item";
 import { itemRefusal } from "./itemRefusal";
 import { sizeReadings, type SizeReading } from "./sizeReadings";
 import { sizeWordsOf } from "./sizeWordsOf";
@@ -42,7 +42,7 @@ export function takeSize(line: Line, open: Open): LineSize {
   });
   if (otherShape !== undefined)
     return done(itemRefusal('"{word}" names a shape that sizes do not know', { word: otherShape }));
-  const readings = sizeReadings(line.atoms, atoms, units);
+  const readings = sizeReadings(walledRound(line, atoms, open), atoms, units);
   if (readings instanceof InputError) return done(withoutUnread(line, withUnread, readings));
   const [only, second] = readings;
   // 3.5 (3-1/2): the size twice.
@@ -62,6 +62,16 @@ export function takeSize(line: Line, open: Open): LineSize {
       }),
     )
   );
+}
+
+/** Ø63.5 x 3.66 thick, with a length or a schedule: a tube. A disc has neither. */
+function walledRound({ atoms }: Line, indices: readonly number[], open: Open): readonly Atom[] {
+  const words = indices.map((i) => atoms[i]!.text);
+  const at = indices.find((i) => atoms[i]!.text === "dia");
+  const shaped = indices.some((i) => shapeWords.has(atoms[i]!.text.split(" ")[0]!) && atoms[i]!.text !== "dia");
+  const walled = words.some((word) => tagWords.get(word) === "wall");
+  if (at === undefined || shaped || !walled || (open.length && !words.includes("sch"))) return atoms;
+  return atoms.map((atom, i) => (i === at ? { ...atom, text: "tube" } : atom));
 }
 
 const whichIsLength = (line: Line, atoms: readonly number[]): InputError =>

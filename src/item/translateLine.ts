@@ -9,6 +9,8 @@ export interface Translation {
   readonly text: string;
   /** Languages of its words, the likeliest ones. */
   readonly languages: ReadonlySet<string>;
+  /** A word of channels or beams with the number behind it. */
+  readonly series: string | undefined;
   /** A word that names no plain metal bar. */
   readonly stop: { readonly kind: Stop; readonly word: string } | undefined;
 }
@@ -26,22 +28,26 @@ const shortestSure = "abcd".length;
 export function translateLine(description: string): Translation {
   const units = wordUnits(plainSigns(description));
   const languages = likeliest(units);
-  let [text, stop]: [string, Translation["stop"]] = ["", undefined];
+  let [text, stop, series]: [string, Translation["stop"], string | undefined] = ["", undefined, undefined];
   units.forEach((unit, i) => {
     const meaning = meaningOf(unit, languages);
     const kind = meaning === undefined ? undefined : stopOf(meaning);
     const next = units[i + 1]?.text ?? "";
+    if (meaning !== undefined && rolled.has(meaning)) series ??= unit.text + (/^ ?\d+/.exec(next)?.[0] ?? "");
     if (kind !== undefined && !isOfBar(units, i)) stop ??= { kind, word: unit.text };
     const becomes =
-      meaning === undefined || kind !== undefined || !isPlaced(meaning, unit.word, text, next) ? undefined : english(meaning, text);
+      meaning === undefined || kind !== undefined || !(unit.asian || isPlaced(meaning, unit.word, text, next)) ? undefined : english(meaning, text);
     if (becomes === undefined) text += unit.asian ? ` ${unit.text} ` : unit.text;
     else text += `${/[\s(]$|^$/.test(text) ? "" : " "}${becomes}${/^[\s).,:=]|^$/.test(next) ? "" : " "}`;
   });
-  return { text, languages, stop };
+  return { text, languages, stop, series };
 }
 
-const isSure = ({ word, asian }: WordUnit): boolean =>
-  asian || /[а-я]{2}/.test(word) || (word.length >= shortestSure && knownWord(word) === undefined);
+/** Signs of its own, accents, or an abbreviation without vowels make a word sure of its language; so does its length. */
+const isSure = ({ text, word, asian }: WordUnit): boolean =>
+  asian ||
+  /\p{L}[^\0-\x7f]|[^\0-\x7f]\p{L}/u.test(text) ||
+  (/^[^aeiouy]{3,}$/.test(word) && knownWord(word) === undefined) || /[а-я]{2}/.test(word) || (word.length >= shortestSure && knownWord(word) === undefined);
 const isShared = (language: string): boolean => language === "any" || language === "en";
 
 /** The languages that most words speak for. */
@@ -85,10 +91,12 @@ function isOfBar(units: readonly WordUnit[], i: number): boolean {
 function isPlaced(meaning: string, word: string, before: string, next: string): boolean {
   const parts = meaning.split("+");
   // St 37 is a steel.
-  if (meaning === "pcs" && /^\.? ?\d\d/.test(next) && !/^[\s]*$/.test(before) && word.length <= "st".length) return false;
+  if (meaning === "pcs" && word === "st" && /^\.? ?\d\d/.test(next) && !/(?:^|\s)\d{1,4} $/.test(before)) return false;
   if (/^\d/.test(next)) return !/\d$/.test(before) && joinedBefore.has(parts[0]!.split(" ")[0]!);
   return !/[\d"']$/.test(before) || joinedBehind.has(meaning) || /^[^\dA-Za-z]/.test(before.slice(-1)) || !/^[\p{L}]/u.test(next);
 }
+
+const rolled: ReadonlySet<string> = new Set(["channel", "I beam", "H beam"]);
 
 /** A bar behind a number counts. */
 function english(meaning: string, before: string): string {

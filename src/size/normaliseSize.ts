@@ -30,7 +30,8 @@ const characters: ReadonlyMap<string, string> = new Map(
 const ordinary = /^[a-z0-9 .,/"-]*$/i;
 
 /** The Cyrillic letter as a sign of multiplication: between figures, where no letters of a steel follow, as in 12Х18Н10Т. */
-const cyrillic = /(?<=\d[\d"'мm]{0,3} ?)[\u0445\u0425](?= ?(?:\d[\d.,]*|[.,]\d+) ?(?:[^\p{L}\d]|мм|mm|m(?!\p{L})|м(?!\p{L})|[xх\u0425×]|т(?!\p{L})|$))/gu;
+const cyrillic =
+  /(?<=\d["']? )[\u0445\u0425](?= [\d.,])|(?<=\d[\d"'мm]{0,3})[\u0445\u0425](?=(?:\d[\d.,]*|[.,]\d+) ?(?:[^\p{L}\d]|мм|mm|m(?!\p{L})|м(?!\p{L})|[x\u0445\u0425×]|т(?!\p{L})|$))/gu;
 
 /**
  * A size or length in plain characters: lower case, one kind of dash, quote, multiplication sign and fraction, single spaces.

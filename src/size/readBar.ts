@@ -84,7 +84,7 @@ function hollowOrPipe(
 ): Bar {
   const has = (...words: readonly string[]) => words.some((word) => shapes.includes(word));
   const metric = has("dn");
-  if (schedule !== undefined || (family === "pipe" && (metric || has("nps") || numbers.length < 2)))
+  if ((schedule !== undefined && numbers.length < 2) || (family === "pipe" && (metric || has("nps") || numbers.length < 2)))
     return pipeBar(numbers, schedule, metric);
   const round = has("chs") || shapes.some((word) => shapeWords.get(word) === "round");
   const rectangular = has("rhs") || shapes.some((word) => shapeWords.get(word) === "flat");

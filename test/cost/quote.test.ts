@@ -17,7 +17,7 @@ const shop = shopOf({
 });
 const big = shape("round 178 mm");
 const nothing = (what: string) => new InputError("invalid", what, "{parameter} is empty or 0");
-const sizeOnly = (size: string) => ({ shape: shape(size), grade: nothing("material"), length: nothing("length") });
+const sizeOnly = (size: string) => ({ shape: shape(size), grade: nothing("material"), length: nothing("length"), notes: [] });
 const ask = (own: Partial<Parameters<typeof quote>[0]> = {}, block: Partial<Shop> = {}) =>
   quote({
     item: sizeOnly("round 178 mm"),
@@ -79,7 +79,7 @@ describe("a quote", () => {
   });
 
   it("takes material and length from the description where none is given beside it; given ones win", () => {
-    const described = { shape: shape("round 178 mm"), grade: findMaterial("304", []), length: 300 };
+    const described = { shape: shape("round 178 mm"), grade: findMaterial("304", []), length: 300, notes: [] };
     expect(ask({ item: described, material: undefined, length: undefined })).toEqual(
       ask({ material: findMaterial("304", []) }),
     );
