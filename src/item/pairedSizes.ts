@@ -4,9 +4,10 @@ const number = String.raw`(\d+(?:[.,]\d+)?)`;
 const unit = String.raw`("|mm(?!\p{L})|in(?!\p{L}))?`;
 const pair = new RegExp(`(?<![\\d.,/\\p{L}-])(?:Ø ?)?${number} ?${unit} ?/ ?${number} ?${unit}(?![\\d/])`, "giu");
 const bracket = /\(([^()]*)\)/g;
-const measure = /(?:(\d+)[ -])?(\d+)\/(\d+)|\d+(?:[.,]\d+)?|\.\d+/g;
+const measure = /(?:(\d+)[ -])?(\d+)\/(\d+)(')?|\d+(?:[.,]\d+)?'?|\.\d+'?/g;
 const hollow = /(?<!\p{L})(?:tubes?|tubing|tbg|pipes?|dom|chs)(?!\p{L})/iu;
 const inch = 25.4;
+const feet = 304.8;
 /** A size in the other unit is rounded. */
 const close = 0.05;
 
@@ -44,9 +45,10 @@ function outsideInside(text: string): string {
 const isMetric = (inside: string): boolean => /\d ?mm/i.test(inside);
 
 const millimetres = (text: string, metric: boolean): readonly number[] =>
-  Array.from(text.matchAll(measure), ([all, whole = "0", top, bottom]) =>
-    bottom === undefined ? Number(all.replace(",", ".")) : Number(whole) + Number(top) / Number(bottom),
-  ).map((value) => value * (metric ? 1 : inch));
+  Array.from(text.matchAll(measure), ([all, whole = "0", top, bottom, foot]) => {
+    const value = bottom === undefined ? Number(all.replace(/'$/, "").replace(",", ".")) : Number(whole) + Number(top) / Number(bottom);
+    return value * (foot !== undefined || all.endsWith("'") ? feet : metric ? 1 : inch);
+  });
 
 /** Nothing but numbers with their unit. */
 function isMeasures(inside: string): boolean {

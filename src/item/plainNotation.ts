@@ -47,7 +47,8 @@ export function plainNotation(text: string, languages: ReadonlySet<string>): str
   const rules = [...always, ...(has(asian) ? ofAsian : [])];
   let plain = rules.reduce((line, [pattern, becomes]) => line.replace(pattern, becomes), text);
   if (has(pointFractions)) plain = plain.replace(/(?<![\d.,])(\d{1,2})\.(?=\d+\/\d)/g, "$1-");
-  const pointed = has(pointThousands) || (languages.has("pt") && has(pointFractions));
+  const commaLanguages = new Set([...pointThousands, ...spaceThousands, "es"]);
+  const pointed = has(commaLanguages) && [...languages].some((one) => pointThousands.has(one));
   const commas = pointed || (has(spaceThousands) && /\d,\d/.test(text));
   if (commas) plain = plain.replace(/(?<![\d.,])([1-9]\d?)\.(\d{3})(?= ?mm(?!\p{L}))/gu, "$1$2");
   if (has(spaceThousands)) plain = plain.replace(/(?<![\d.,x×] ?)([1-9]\d?) (\d{3})(?= ?mm(?!\p{L}))/gu, "$1$2");

@@ -5,6 +5,7 @@ import type { Section } from "../section/section";
 import { readLength } from "../size/readLength";
 import type { Line } from "./item";
 import { itemRefusal } from "./itemRefusal";
+import { knownWord } from "./knownWord";
 import type { OpenLine } from "./openLine";
 import type { LineLength } from "./takeLength";
 
@@ -55,7 +56,7 @@ const typed = ({ atoms }: Line, i: number): string => atoms[i]!.typed;
 /** A word, of more than one letter, that no reader knows. */
 function isUnread({ atoms, roles }: Line, i: number): boolean {
   const { kind, text } = atoms[i]!;
-  return roles[i] === "unread" && (kind === "word" || (kind === "mark" && /\p{L}/u.test(text))) && text.length > 1;
+  return roles[i] === "unread" && (kind === "word" || (kind === "mark" && /\p{L}/u.test(text))) && text.length > 1 && knownWord(text) === undefined;
 }
 
 /** A number of the size without a unit or a tag behind it. */

@@ -101,7 +101,7 @@ function isMeasured(atom: Atom | undefined): boolean {
 function timesLength({ atoms, roles }: Line, i: number): Count | undefined {
   const [before, x, number, unit] = [atoms[i - 1], atoms[i + 1], atoms[i + 2], atoms[i + 3]];
   const isLength = number?.kind === "number" && unit !== undefined && lengthUnits.has(unit.text) && atoms[i + 4]?.kind !== "x";
-  if (x?.kind !== "x" || !isLength || !/^\d{1,3}$/.test(atoms[i]!.text) || before === undefined) return undefined;
+  if (x?.kind !== "x" || !isLength || !atoms[i]!.spaced || !/^\d{1,3}$/.test(atoms[i]!.text) || before === undefined) return undefined;
   const apart = before.kind === "code" || (before.kind === "word" && !shapeWords.has(before.text) && before.text !== "dia");
   const sized = atoms.slice(0, i).some(({ kind, text }, at) => roles[at] === "" && kind === "x" && text === "x");
   const long = Number(number.text.replace(",", ".")) > (unit.text === "mm" ? k.shortestTimes.value * Number(atoms[i]!.text) : 0);

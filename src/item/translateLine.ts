@@ -87,11 +87,14 @@ function isOfBar(units: readonly WordUnit[], i: number): boolean {
   return units[i]!.rows.every(({ meaning }) => meaning === "goods") && bars.test(units[i + 2]?.word ?? "");
 }
 
+/** St 37-2, St 52.3. */
+const steel = /^\.? ?(?:3[357]|4[45]|5[02]|60|70)(?:[.-]\d)?(?!\d)/;
+
 /** Joined to a number, a word must be one that is written so: 8szt, Ø60; Q235B and 40Х stay whole. */
 function isPlaced(meaning: string, word: string, before: string, next: string): boolean {
   const parts = meaning.split("+");
   // St 37 is a steel.
-  if (meaning === "pcs" && word === "st" && /^\.? ?\d\d/.test(next) && !/(?:^|\s)\d{1,4} $/.test(before)) return false;
+  if (meaning === "pcs" && word === "st" && steel.test(next) && !/^\d{1,4} $/.test(before)) return false;
   if (/^\d/.test(next)) return !/\d$/.test(before) && joinedBefore.has(parts[0]!.split(" ")[0]!);
   return !/[\d"']$/.test(before) || joinedBehind.has(meaning) || /^[^\dA-Za-z]/.test(before.slice(-1)) || !/^[\p{L}]/u.test(next);
 }

@@ -1,5 +1,5 @@
 import { findWord } from "./findWord";
-import { foldWord } from "./foldWord";
+import { foldWord } from "../material/foldWord";
 import { lineTokens } from "./lineTokens";
 import { wordIndex, type WordRow } from "./wordIndex";
 

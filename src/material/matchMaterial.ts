@@ -2,6 +2,7 @@ import { InputError } from "../errors";
 import { dualCertificates, plainNames } from "../data/plainNames";
 import { builtInMaterials } from "./builtInMaterials";
 import { compactDesignation } from "./compactDesignation";
+import { foreignName } from "./foreignName";
 import { describeDesignation } from "./describeDesignation";
 import type { Material } from "./material";
 import { materialIndex, type IndexEntry } from "./materialIndex";
@@ -100,7 +101,7 @@ function lookUp({ form, families, condition }: Reading, given: string): Material
 }
 
 function plain(text: string): MaterialMatch | undefined {
-  const key = plainNames.get(compactDesignation(text));
+  const key = plainNames.get(compactDesignation(text)) ?? (/\d/.test(text) ? undefined : foreignName(text));
   const material = key === undefined ? undefined : byKey.get(key);
   return material && { material, matched: text, note: `plain name, taken as ${material.name}, ${material.condition}` };
 }

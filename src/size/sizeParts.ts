@@ -54,7 +54,8 @@ export function sizeParts(tokens: readonly Token[]): Parts {
 function splitFlat(words: readonly string[]): Pick<Parts, "shapes" | "flat"> {
   if (words.length < 2) return { shapes: words, flat: false };
   const others = words.filter((word) => shapeWords.get(word) !== "bar");
-  const at = others.some((word) => shapeWords.get(word) !== "flat") ? others.lastIndexOf("flat") : -1;
+  const plain = others.every((word) => shapeWords.get(word) === "flat") && others[others.length - 1] !== "flat";
+  const at = others.length > 1 && !plain ? others.lastIndexOf("flat") : -1;
   return at < 0 ? { shapes: words, flat: false } : { shapes: others.filter((_, i) => i !== at), flat: true };
 }
 

@@ -19,7 +19,7 @@ describe("atoms of a line (common practice, no source)", () => {
     ["C10 x 20", "w:c n:10 x:x n:20"],
     ["C10 RD", "c:c10 w:rd"],
     ["S420 L6000 D50", "c:s420 w:l n:6000 w:dia n:50"],
-    ["Vierkantrohr 60x4", "w:square tube n:60 x:x n:4"],
+    ["SQT 60x4", "w:square tube n:60 x:x n:4"],
     ["(10) (A36)", "c:(10) c:a36"],
     ["304/304L", "c:304/304l"],
     ["3odx.25w", "n:3 w:od x:x n:.25 w:w"],

@@ -7,7 +7,7 @@ it.each([
   ["xxs", "size"],
   ["tgp", "size"],
   ["bundle", "size"],
-  ["stück", "line"],
+  ["nos", "line"],
   ["qty", "line"],
   ["stainless", "line"],
   ["po", "line"],

@@ -1,10 +1,10 @@
 import type { Line } from "../../src/item/item";
-import { itemAtoms } from "../../src/item/itemAtoms";
+import { openLine } from "../../src/item/openLine";
 import type { Units } from "../../src/quantities";
 
 /** A line of which nothing is read yet. */
 export function lineOf(text: string, units: Units = "inch"): Line {
-  const atoms = itemAtoms(text);
+  const { atoms } = openLine(text);
   return { atoms, roles: atoms.map(() => ""), units };
 }
 

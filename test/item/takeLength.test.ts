@@ -13,7 +13,7 @@ it.each([
   [`cut to 12-1/2" RD 3`, `12-1/2"`, false, `cut to 12-1/2 "`],
   [`W8x31 20'-6"`, `20'-6"`, false, `20 ' - 6 "`],
   ["RD 3 12 ft 6 in", "12 ft 6 in", false, "12 ft 6 in"],
-  ["3000 lang Rund 80", "3000", true, "3000 lang"],
+  ["3000 long round 80", "3000", true, "3000 long"],
   ["RD 4140 LG 24", "24", true, "LG 24"],
   [`RD 3 LG 24"`, `24"`, false, `LG 24 "`],
   ["HEX 15/16 12L14 LG 2-1/4", "2-1/4", false, "LG 2-1/4"],

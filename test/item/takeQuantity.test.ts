@@ -7,19 +7,19 @@ import { lineOf, taken } from "./line";
 it.each([
   ["12 pcs RD 3", 12, "12 pcs"],
   ["RD 3 qty: 5", 5, "qty : 5"],
-  ["Anzahl 7 Rund 80", 7, "Anzahl 7"],
+  ["qty 7 round 80", 7, "qty 7"],
   ["(10) RD 3", 10, "(10)"],
   ["(304) RD 3", undefined, ""],
   ["25 ea RD 3", 25, "25 ea"],
   ["5 off RD 3", 5, "5 off"],
-  ["10 Stück Rund 80", 10, "10 Stück"],
+  ["10 pcs round 80", 10, "10 pcs"],
   ["5 x RD 3", 5, "5 x"],
   ["RD 3 x 12", undefined, ""],
   ['RD 3 x 24" x 10 pcs', 10, "x 10 pcs"],
   ['5 @ 24"', 5, "5"],
   ["4140 pcs 5", 5, "pcs 5"],
   ["St 52 RD 3", undefined, ""],
-  ["20 St 52 Rund", undefined, ""],
+  ["20 St 52 round", undefined, ""],
   ["12 pcs RD 3 12 pcs", 12, "12 pcs 12 pcs"],
 ])("%s: %s (common practice, no source)", (text, quantity, words) => {
   const line = lineOf(text);
