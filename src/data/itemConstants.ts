@@ -12,6 +12,7 @@ export const itemConstants = {
   longestDesignation: constant(6, "words", "judgement", "words of the longest designation"),
   shortestPlainName: constant(2, "characters", "judgement", "shorter words are no name of a material"),
   longestRefusal: constant(150, "characters", "judgement", "a sentence that is read in a cell, with the name of its argument"),
+  mostAtoms: constant(60, "-", "judgement", "words, numbers and signs of one line"),
   longestBar: constant(40_000, "mm", "judgement", "a longer written length is that of the whole order, and of no piece"),
   shortestTimes: constant(10, "mm", "judgement", "a count times a length: a shorter length for each piece counted may be a size"),
   mostGradesJoined: constant(4, "-", "judgement", "grades of one line that may be names of one material"),

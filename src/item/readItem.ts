@@ -1,4 +1,5 @@
 import { InputError } from "../errors";
+import { itemConstants as k } from "../data/itemConstants";
 import { findMaterial } from "../material/findMaterial";
 import type { Material } from "../material/material";
 import type { Units } from "../quantities";
@@ -22,13 +23,17 @@ import { tellRefusal } from "./tellRefusal";
  * @param units unit of bare numbers; undefined where none is given [text]
  * @param own materials of the shop block [-]
  * @returns the fields; length [mm], quantity [-]
- * @throws InputError "invalid": an empty cell, a date, an error value, more than 200 characters
+ * @throws InputError "invalid": an empty cell, a date, an error value, more than 200 characters, or more than 60 words, numbers and signs
  * @source common practice, no source
  */
 export function readItem(description: string | number, units: Units | undefined, own: readonly Material[]): Item {
   if (typeof description === "number") return numberItem(description, units ?? "inch", own);
   refuseLine(description);
   const open = openLine(description);
+  if (open.atoms.length > k.mostAtoms.value)
+    throw new InputError("invalid", "item", "a description has at most {most} words, numbers and signs", {
+      most: String(k.mostAtoms.value),
+    });
   const { written, mixed, hinted } = lineUnits(open);
   const read = (decided: Units, from: BareUnit["from"]): Item =>
     readLine(open, { units: decided, from, mixed, given: units }, own);

@@ -1,4 +1,5 @@
 import { tableless } from "../data/itemWords";
+import { tagWords, unitWords } from "../data/sectionWords";
 import { InputError } from "../errors";
 import { attemptField } from "./attemptField";
 import type { Section } from "../section/section";
@@ -33,7 +34,7 @@ export function refuseUnsure(
   const words = line.atoms.flatMap((_, i) => (isUnread(line, i) ? [i] : []));
   const [first] = words;
   if (first === undefined) return section;
-  const beside = words.find((i) => isBare(line, i - 1, -1) || isBare(line, i + 1, 1));
+  const beside = words.find((i) => isBare(line, i - 1) || isBare(line, i + 1));
   if (beside !== undefined && isOneNumber(line))
     return itemRefusal('"{word}" is not read, and the number beside it may belong to it', { word: typed(line, beside) });
   if (!section.hollow && isShort(section, line, length))
@@ -60,9 +61,9 @@ function isUnread({ atoms, roles }: Line, i: number): boolean {
 }
 
 /** A number of the size without a unit or a tag behind it. */
-function isBare({ atoms, roles }: Line, i: number, step: number): boolean {
-  if (atoms[i]?.kind !== "number" || roles[i] !== "size") return false;
-  return step === -1 || roles[i + 1] !== "size" || atoms[i + 1]?.kind === "number";
+function isBare({ atoms, roles }: Line, i: number): boolean {
+  const behind = atoms[i + 1]?.text ?? "";
+  return atoms[i]?.kind === "number" && roles[i] === "size" && !unitWords.has(behind) && !tagWords.has(behind);
 }
 
 const isOneNumber = ({ atoms, roles }: Line): boolean =>

@@ -217,7 +217,8 @@ function isBetween(line: Line, i: number, { bare, to }: Span): boolean {
   const isNumber = atoms[i - 1]?.kind === "number" && roles[i - 1] === "" && !isGradeNumber(line, i - 1);
   if (!isNumber) return false;
   const number = isUnit(line, i - 1, shortUnits) ? i - 2 : i - 1;
-  if (isSized(line, number) || (atoms[i]!.text === "length" && !bare)) return false;
+  if (isSized(line, number)) return false;
+  if (atoms[i]!.text === "length") return isShape(atoms[to + 1]);
   return isShape(atoms[to + 1]) || (lengthTails.has(atoms[i]!.text) && (bare || !isShape(atoms[i - 2])));
 }
 

@@ -101,9 +101,11 @@ function isPlaced(meaning: string, word: string, before: string, next: string): 
 
 const rolled: ReadonlySet<string> = new Set(["channel", "I beam", "H beam"]);
 
+const counted = /(?:^|[\s,;(])\d{1,4} ?$/;
+
 /** A bar behind a number counts. */
 function english(meaning: string, before: string): string {
-  if (meaning === "bars" || (meaning === "length or bars" && /\d ?$/.test(before))) return /(?:^|[\s,;(x])\d{1,4} ?$/.test(before) ? "bars" : "bar";
+  if (meaning === "bars" || (meaning === "length or bars" && counted.test(before))) return counted.test(before) ? "bars" : "bar";
   return meaning
     .split("+")
     .map((part) => wordMeanings.get(part) ?? "")
