@@ -9,21 +9,18 @@ export const lineWords = {
 any,alu,aluminium,memory
 any,aluminium,aluminium,seen
 any,bronz,bronze,memory
-any,bronze,bronze,memory
 any,diametro,dia,memory
 any,rivet,goods,memory
 any,metro,m,memory
 any,millimeter,mm,memory
 any,nailon,not metal,memory
 any,nylon,not metal,seen
-any,poliamid,not metal,memory
 any,pom,not metal,memory
 any,ring,other shape,memory
 any,larg,skip,memory
 any,profil,skip,memory
 any,inox,stainless,memory
 any,titan,titanium,memory
-any,titanio,titanium,memory
 en,bar-stock,bar,memory
 en,abrasive,goods,memory
 en,adapt*,goods,memory
@@ -33,10 +30,8 @@ en,bolt,goods,seen
 en,bolts,goods,memory
 en,bracket,goods,memory
 en,cap,goods,seen
-en,castor,goods,memory
 en,circlip,goods,memory
 en,clamp,goods,memory
-en,cleat,goods,memory
 en,coil,goods,seen
 en,coolant,goods,memory
 en,coupl*,goods,seen
@@ -49,22 +44,13 @@ en,hinge,goods,memory
 en,nipple,goods,memory
 en,nut,goods,memory
 en,nuts,goods,memory
-en,olet,goods,memory
 en,plug,goods,memory
+en,profile cut,goods,memory
 en,pulley,goods,memory
 en,reducer,goods,memory
-en,sandpaper,goods,memory
 en,screw*,goods,memory
-en,solder,goods,memory
-en,spacer,goods,memory
 en,spring,goods,memory
-en,sprocket,goods,memory
-en,studs,goods,memory
-en,union,goods,memory
-en,valve,goods,memory
 en,washer*,goods,seen
-en,waterjet,goods,memory
-en,weldolet,goods,memory
 en,abs,not metal,memory
 en,acetal,not metal,memory
 en,acrylic,not metal,memory
@@ -77,7 +63,6 @@ en,cushion,not metal,memory
 en,delrin,not metal,memory
 en,emulsion,not metal,seen
 en,epdm,not metal,memory
-en,ertalyte,not metal,memory
 en,fabric,not metal,memory
 en,foam,not metal,memory
 en,glass,not metal,memory
@@ -88,7 +73,6 @@ en,leather,not metal,memory
 en,lexan,not metal,memory
 en,mdf,not metal,memory
 en,mica,not metal,memory
-en,micarta,not metal,memory
 en,neoprene,not metal,memory
 en,nylatron,not metal,seen
 en,paint,not metal,memory
@@ -97,24 +81,9 @@ en,perspex,not metal,memory
 en,phenolic,not metal,memory
 en,plexi*,not metal,memory
 en,plywood,not metal,memory
-en,polycarbonate,not metal,memory
-en,polypropylene,not metal,memory
-en,polyurethane,not metal,memory
 en,ptfe,not metal,memory
-en,pvc,not metal,memory
-en,pvdf,not metal,memory
-en,rope,not metal,memory
-en,rubber,not metal,memory
-en,sealing,not metal,memory
 en,silon,not metal,memory
 en,tape,not metal,memory
-en,teflon,not metal,memory
-en,timber,not metal,memory
-en,torlon,not metal,memory
-en,tufnol,not metal,memory
-en,uhmw,not metal,memory
-en,uhmwpe,not metal,memory
-en,upvc,not metal,memory
 en,wood,not metal,memory
 en,bush,other shape,memory
 en,bushing,other shape,memory
@@ -133,27 +102,19 @@ en,rail,other shape,memory
 en,rings,other shape,memory
 en,sleeve,other shape,memory
 en,zee,other shape,seen
-de,h-tra*,H beam,memory
-de,ipb,H beam,standard
+de,ipb,H beam,seen
 de,-trager,I beam,memory
 de,doppel-t-tra*,I beam,memory
 de,h-beam,I beam,memory
 de,h-trager,I beam,memory
-de,i-beam,I beam,memory
-de,i-profil,I beam,memory
-de,i-tra*,I beam,memory
-de,stahltrager,I beam,memory
-de,trager,I beam,memory
 de,s.w,across,memory
 de,schlu*,across,memory
 de,alu,aluminium,memory
 de,aluminium,aluminium,memory
 de,gleichsch*,angle,memory
-de,gleichschenklig*,angle,memory
 de,l-eisen,angle,memory
 de,l-profil*,angle,memory
 de,l-stahl,angle,memory
-de,ungleichschenklig*,angle,memory
 de,winkel*,angle,memory
 de,-eisen,bar,memory
 de,-stab,bar,memory
@@ -167,6 +128,7 @@ de,vollmaterial,bar,memory
 de,stabe,bars,memory
 de,stange,bars,memory
 de,stangen,bars,memory
+de,stg,bars,memory
 de,formrohr,box,memory
 de,hohlprofil*,box,memory
 de,msh-profil,box,memory
@@ -175,7 +137,6 @@ de,messing,brass,memory
 de,u-eisen,channel,memory
 de,u-profil*,channel,seen
 de,u-stahl,channel,memory
-de,u-trager,channel,memory
 de,zentimeter,cm,memory
 de,kupfer*,copper,memory
 de,rein-kupfer,copper,memory
@@ -189,16 +150,10 @@ de,flach,flat,memory
 de,flacheisen,flat,memory
 de,flachmaterial,flat,memory
 de,flachsta*,flat,seen
-de,flst,flat,memory
 de,-bolzen,goods,seen
 de,-schraube,goods,memory
 de,bolzen,goods,memory
-de,dubel,goods,memory
-de,duebel,goods,memory
-de,mutter*,goods,memory
-de,niet,goods,memory
 de,rohrbogen,goods,memory
-de,scheiben,goods,memory
 de,schraube*,goods,memory
 de,sechskant,hex,memory
 de,sechskantsta*,hex,memory
@@ -224,7 +179,6 @@ de,achtkant*,octagon,memory
 de,aussen*,od,memory
 de,flachhalbrund,other shape,memory
 de,halbrund*,other shape,memory
-de,hohl,other shape,memory
 de,bund,pack,memory
 de,st,pcs,memory
 de,staebe,pcs,memory
@@ -232,27 +186,21 @@ de,stck,pcs,memory
 de,stk,pcs,memory
 de,stuck,pcs,memory
 de,stucke,pcs,memory
-de,stucken,pcs,memory
-de,stueck,pcs,memory
-de,stuecke,pcs,memory
 de,-blech,plate,memory
 de,blech*,plate,memory
 de,grobblech,plate,memory
-de,platte*,plate,memory
 de,anzahl,qty,memory
 de,menge,qty,memory
 de,herstell*,random,memory
 de,betonstahl,rebar,memory
 de,rechteck*,rect tube,memory
-de,rro,rect tube,standard
+de,rro,rect tube,seen
 de,rd-stahl,round,memory
 de,rund,round,memory
 de,rundeisen,round,memory
 de,rundmaterial,round,memory
 de,rundprofil,round,memory
 de,rundsta*,round,seen
-de,welle,round,memory
-de,wellen,round,memory
 de,nahtlosrohr*,round tube,seen
 de,rundrohr*,round tube,seen
 de,nahtlos,seamless,memory
@@ -260,25 +208,10 @@ de,nahtlose*,seamless,memory
 de,-profil,skip,memory
 de,auf,skip,memory
 de,blank,skip,memory
-de,blankgezogen,skip,memory
-de,breit,skip,memory
-de,breite,skip,memory
-de,feuerverzinkt,skip,memory
 de,fur,skip,memory
-de,geschalt,skip,memory
-de,geschliffen,skip,memory
-de,gewalzt,skip,memory
 de,gezogen,skip,memory
 de,gls,skip,memory
-de,hoch,skip,memory
-de,hoehe,skip,memory
-de,hohe,skip,memory
-de,kaltgewalzt,skip,memory
 de,roh,skip,memory
-de,schenkel*,skip,memory
-de,schwarz,skip,memory
-de,verzinkt,skip,memory
-de,warmgewalzt,skip,memory
 de,quadrat,square,memory
 de,quadratsta*,square,memory
 de,vierkant,square,memory
@@ -294,7 +227,6 @@ de,baustahl,steel,memory
 de,stahl,steel,memory
 de,t-eisen,tee,memory
 de,t-profil*,tee,memory
-de,t-stahl,tee,memory
 de,titan,titanium,memory
 de,werkzeugstahl,tool steel,memory
 de,-rohr,tube,seen
@@ -308,449 +240,11 @@ de,wand,wall,memory
 de,wanddicke,wall,memory
 de,wandst*,wall,memory
 de,wandung,wall,memory
-de,wst,wall,memory
 de,geschw*,welded,memory
-de,langsnahtgeschweisst,welded,memory
 de,-draht,wire,memory
 de,walzdraht,wire,memory
 de,z-profil,zee,seen
-fr,poutre*,I beam,memory
-fr,corniere*,angle,seen
-fr,barre,bar,memory
-fr,barreau,bar,memory
-fr,fer,bar,memory
-fr,fers,bar,memory
-fr,barres,bars,memory
-fr,creux,box,memory
-fr,laiton,brass,memory
-fr,uap,channel,standard
-fr,centimetre*,cm,memory
-fr,cuivre,copper,memory
-fr,debit,cut,memory
-fr,debite*,cut,memory
-fr,scie*,cut,memory
-fr,diametre,dia,memory
-fr,bande*,flat,memory
-fr,feuillard,flat,memory
-fr,meplat*,flat,memory
-fr,plat,flat,memory
-fr,plats,flat,memory
-fr,pied,ft,memory
-fr,pieds,ft,memory
-fr,boulon*,goods,memory
-fr,coude*,goods,memory
-fr,ecrou,goods,memory
-fr,ecrous,goods,memory
-fr,goujon,goods,memory
-fr,goupille,goods,memory
-fr,rondelles,goods,memory
-fr,hexagon*,hex,memory
-fr,pans,hex,memory
-fr,six-pans,hex,memory
-fr,alesage,id,memory
-fr,interieur,id,memory
-fr,pouce*,in,memory
-fr,fonte,iron,memory
-fr,clavet*,keystock,memory
-fr,lg,length,memory
-fr,lgr,length,memory
-fr,long,length,memory
-fr,longueur*,length,memory
-fr,metre*,m,memory
-fr,millimetre*,mm,memory
-fr,nickel,nickel,memory
-fr,acrylique,not metal,memory
-fr,brique*,not metal,seen
-fr,plastique,not metal,memory
-fr,octogon*,octagon,memory
-fr,exterieur,od,memory
-fr,caillebotis,other shape,memory
-fr,demi-*,other shape,memory
-fr,perce,other shape,memory
-fr,botte,pack,memory
-fr,debits,pcs,memory
-fr,elements,pcs,memory
-fr,morceaux,pcs,memory
-fr,pces,pcs,memory
-fr,piece,pcs,memory
-fr,pieces,pcs,memory
-fr,unites,pcs,memory
-fr,feuille,plate,memory
-fr,tole,plate,seen
-fr,toles,plate,memory
-fr,qte,qty,memory
-fr,quantite,qty,memory
-fr,armature,rebar,memory
-fr,arbre,round,memory
-fr,rond,round,seen
-fr,ronde,round,seen
-fr,ronds,round,memory
-fr,sans soudure,seamless,memory
-fr,ss soud,seamless,memory
-fr,aile*,skip,memory
-fr,cote,skip,memory
-fr,cotes,skip,memory
-fr,egales,skip,seen
-fr,etire*,skip,seen
-fr,fixe,skip,memory
-fr,haut,skip,memory
-fr,hauteur,skip,memory
-fr,inegales,skip,memory
-fr,lamine*,skip,seen
-fr,large*,skip,memory
-fr,mini,skip,memory
-fr,plein*,skip,memory
-fr,carre*,square,memory
-fr,inoxydable,stainless,memory
-fr,acier*,steel,memory
-fr,titane,titanium,memory
-fr,tube,tube,seen
-fr,tubes,tube,memory
-fr,tuyau*,tube,memory
-fr,ep,wall,memory
-fr,epais*,wall,memory
-fr,epr,wall,memory
-fr,paroi,wall,memory
-fr,soude*,welded,memory
-fr,soudure,welded,memory
-es,ipb,H beam,standard
-es,ipr,H beam,standard
-es,ips,I beam,standard
-es,viga,I beam,memory
-es,vigas,I beam,memory
-es,alum,aluminium,memory
-es,aluminio,aluminium,memory
-es,angul*,angle,seen
-es,fierro*,bar,seen
-es,hierro*,bar,memory
-es,maciz*,bar,memory
-es,perfiles,bar,memory
-es,barras,bars,memory
-es,tramo*,bars,memory
-es,hss,box,standard
-es,ptr,box,memory
-es,tubular,tube,memory
-es,laton,brass,memory
-es,bronce,bronze,memory
-es,canal*,channel,memory
-es,monten,channel,memory
-es,centimetro*,cm,memory
-es,cobre,copper,memory
-es,aserrado,cut,memory
-es,corta*,cut,memory
-es,corte,cut,memory
-es,serrado,cut,memory
-es,fleje,flat,memory
-es,llanta,flat,memory
-es,planchuela*,flat,memory
-es,platina*,flat,memory
-es,pletina*,flat,memory
-es,solera*,flat,memory
-es,pie,ft,memory
-es,pies,ft,memory
-es,arandela,goods,memory
-es,codo*,goods,memory
-es,electrodo*,goods,seen
-es,perno*,goods,memory
-es,remache,goods,memory
-es,rondana,goods,memory
-es,tornillo*,goods,memory
-es,tuerca*,goods,memory
-es,exagonal,hex,memory
-es,hex,hex,memory
-es,hexagon*,hex,memory
-es,interior,id,memory
-es,pulg,in,memory
-es,pulgada*,in,memory
-es,fundicion,iron,memory
-es,cuna,keystock,memory
-es,largo,length,memory
-es,lg,length,memory
-es,long,length,memory
-es,longitud,length,memory
-es,por,length,memory
-es,metro*,m,memory
-es,mt,m,memory
-es,milimetro*,mm,memory
-es,mms,mm,memory
-es,niquel,nickel,memory
-es,acrilic*,not metal,memory
-es,plastico,not metal,memory
-es,exterior,od,memory
-es,hueca,other shape,memory
-es,hueco,other shape,memory
-es,perforad*,other shape,memory
-es,paquete,pack,memory
-es,pieza,pcs,memory
-es,piezas,pcs,memory
-es,pz,pcs,memory
-es,pza,pcs,memory
-es,pzas,pcs,memory
-es,ud,pcs,memory
-es,uds,pcs,memory
-es,un,pcs,memory
-es,unidad,pcs,memory
-es,chapa*,plate,memory
-es,lamina,plate,memory
-es,cant,qty,memory
-es,cantidad,qty,memory
-es,corrugad*,rebar,memory
-es,eje,round,memory
-es,flecha,round,memory
-es,red,round,memory
-es,redond*,round,seen
-es,ced,schedule,memory
-es,cedula,schedule,memory
-es,sin costura,seamless,memory
-es,sin soldadura,seamless,memory
-es,alto,skip,memory
-es,altura,skip,memory
-es,ancho,skip,memory
-es,anchura,skip,memory
-es,carbono,skip,memory
-es,desigual*,skip,memory
-es,estructural,skip,memory
-es,galvanizad*,skip,seen
-es,igual*,skip,seen
-es,lado,skip,memory
-es,laminad*,skip,memory
-es,peralte,skip,memory
-es,perfil*,skip,memory
-es,cuad,square,memory
-es,cuadrad*,square,seen
-es,inoxidable,stainless,memory
-es,acero*,steel,memory
-es,cano,tube,memory
-es,canos,tube,memory
-es,tuberia,tube,memory
-es,tubos,tube,memory
-es,esp,wall,memory
-es,espesor,wall,memory
-es,grosor,wall,memory
-es,grueso,wall,memory
-es,pared,wall,memory
-es,soldada,welded,memory
-es,soldado,welded,memory
-es,alambr*,wire,memory
-pt,viga,I beam,memory
-pt,alum,aluminium,memory
-pt,aluminio,aluminium,memory
-pt,cant,angle,memory
-pt,cantoneira*,angle,seen
-pt,blank,bar,memory
-pt,bloco,bar,memory
-pt,ferro,bar,memory
-pt,macic*,bar,memory
-pt,perfis,bar,memory
-pt,barras,bars,memory
-pt,vara,bars,memory
-pt,varas,bars,memory
-pt,metalao,box,memory
-pt,metalon,box,memory
-pt,tubular,tube,memory
-pt,latao,brass,memory
-pt,terca,channel,memory
-pt,centimetro*,cm,memory
-pt,cobre,copper,memory
-pt,corta*,cut,memory
-pt,corte,cut,memory
-pt,serra*,cut,memory
-pt,bitola,dia,memory
-pt,barrinha,flat,memory
-pt,chata,flat,seen
-pt,chato,flat,memory
-pt,fita,flat,memory
-pt,tira,flat,memory
-pt,tiras,flat,memory
-pt,pes,ft,memory
-pt,arruela,goods,memory
-pt,chumbador,goods,memory
-pt,eletrodo*,goods,memory
-pt,parafuso*,goods,memory
-pt,porca*,goods,memory
-pt,prisioneiro,goods,memory
-pt,rebite,goods,memory
-pt,hexagonal,hex,memory
-pt,sext,hex,memory
-pt,sextavad*,hex,memory
-pt,interno,id,memory
-pt,pol,in,memory
-pt,polegada*,in,memory
-pt,fofo,iron,memory
-pt,chaveta,keystock,memory
-pt,com,length,memory
-pt,comp,length,memory
-pt,compr*,length,seen
-pt,metro*,m,memory
-pt,mt,m,memory
-pt,milimetro*,mm,memory
-pt,niquel,nickel,memory
-pt,acrilic*,not metal,memory
-pt,plastico,not metal,memory
-pt,oitavad*,octagon,memory
-pt,exter*,od,memory
-pt,furado,other shape,memory
-pt,meia-cana,other shape,memory
-pt,tela,other shape,memory
-pt,feixe,pack,memory
-pt,brs,pcs,memory
-pt,pcs,pcs,memory
-pt,peca,pcs,memory
-pt,pecas,pcs,memory
-pt,un,pcs,memory
-pt,und,pcs,memory
-pt,unid,pcs,memory
-pt,unidade,pcs,memory
-pt,unidades,pcs,memory
-pt,chapa*,plate,memory
-pt,folha,plate,memory
-pt,qtd,qty,memory
-pt,qtde,qty,memory
-pt,retang*,rect tube,seen
-pt,eixo,round,memory
-pt,red,round,memory
-pt,redond*,round,seen
-pt,varao,round,memory
-pt,varoes,round,memory
-pt,vergalh*,round,memory
-pt,sch,schedule,memory
-pt,sem costura,seamless,memory
-pt,aba,skip,memory
-pt,alma,skip,memory
-pt,alt,skip,memory
-pt,altura,skip,memory
-pt,carbono,skip,seen
-pt,galvanizad*,skip,memory
-pt,laminad*,skip,seen
-pt,largura,skip,memory
-pt,perfil*,skip,memory
-pt,superficial,skip,seen
-pt,tempera,skip,seen
-pt,quad,square,memory
-pt,quadrad*,square,seen
-pt,metalom,square tube,memory
-pt,inoxidavel,stainless,memory
-pt,aco,steel,seen
-pt,aco-carbono,steel,memory
-pt,acos,steel,memory
-pt,vnd,tool steel,memory
-pt,cano,tube,memory
-pt,tubos,tube,memory
-pt,esp,wall,memory
-pt,espessura,wall,memory
-pt,grossura,wall,memory
-pt,par,wall,memory
-pt,parede,wall,memory
-pt,soldado,welded,memory
-pt,fio-maquina,wire,memory
-it,putrell*,I beam,memory
-it,trave,I beam,memory
-it,travi,I beam,memory
-it,ch,across,memory
-it,chiave,across,memory
-it,allum*,aluminium,memory
-it,anticorodal,aluminium,memory
-it,angol*,angle,memory
-it,cantonale,angle,memory
-it,ferro,bar,memory
-it,massello,bar,memory
-it,pieno,bar,memory
-it,profilato,bar,memory
-it,spezzone,bar,memory
-it,verga,bar,memory
-it,barre,bars,memory
-it,verghe,bars,memory
-it,scatolat*,box,memory
-it,tubolar*,tube,seen
-it,ottone,brass,memory
-it,bronzo,bronze,memory
-it,canalino,channel,memory
-it,centimetri,cm,memory
-it,cu-etp,copper,memory
-it,rame,copper,memory
-it,segare,cut,memory
-it,segato,cut,memory
-it,tagli*,cut,memory
-it,fi,dia,memory
-it,bandella,flat,memory
-it,nastr*,flat,memory
-it,piatt*,flat,memory
-it,reggetta,flat,memory
-it,bullon*,goods,memory
-it,curva,goods,memory
-it,dadi,goods,memory
-it,dado,goods,memory
-it,rivetto,goods,memory
-it,rondell*,goods,memory
-it,vite,goods,memory
-it,viti,goods,memory
-it,esag,hex,memory
-it,esagon*,hex,memory
-it,interno,id,memory
-it,pollic*,in,memory
-it,ghisa,iron,memory
-it,chiavetta,keystock,memory
-it,lg,length,memory
-it,lung,length,memory
-it,lungh,length,memory
-it,lunghezza,length,memory
-it,lunghi,long,memory
-it,metri,m,memory
-it,mt,m,memory
-it,millimetr*,mm,memory
-it,nichel,nickel,memory
-it,plastica,not metal,memory
-it,ottagon*,octagon,memory
-it,esterno,od,memory
-it,cavo,other shape,memory
-it,mandorlat*,other shape,memory
-it,mezzotondo,other shape,memory
-it,semitondo,other shape,memory
-it,fasci*,pack,memory
-it,pezzi,pcs,memory
-it,pezzo,pcs,memory
-it,pz,pcs,memory
-it,spezzoni,pcs,memory
-it,foglio,plate,memory
-it,lamier*,plate,memory
-it,lastr*,plate,memory
-it,n,qty,memory
-it,q.ta,qty,memory
-it,qta,qty,memory
-it,tondino,rebar,memory
-it,rettangolare,rect tube,seen
-it,albero,round,memory
-it,tonda,round,memory
-it,tondi,round,memory
-it,tondo,round,memory
-it,s.sald,seamless,memory
-it,senza saldatura,seamless,memory
-it,alt,skip,memory
-it,altezza,skip,memory
-it,bonificat*,skip,memory
-it,disuguali,skip,memory
-it,largh*,skip,memory
-it,lati,skip,memory
-it,lato,skip,memory
-it,trafilat*,skip,memory
-it,zincat*,skip,memory
-it,quadra*,square,memory
-it,quadri,square,memory
-it,quadro,square,memory
-it,quadrotto,square tube,memory
-it,inossidabile,stainless,memory
-it,acciai*,steel,memory
-it,forat*,tube,memory
-it,tubi,tube,memory
-it,parete,wall,memory
-it,sp,wall,memory
-it,spess*,wall,memory
-it,elettrosaldato,welded,memory
-it,saldat*,welded,memory
-it,vergella,wire,memory
-it,zeta,zee,memory
 nl,h-balk,H beam,memory
-nl,h-profiel,H beam,memory
 nl,balk,I beam,memory
 nl,balken,I beam,memory
 nl,i-profiel,I beam,memory
@@ -792,12 +286,7 @@ nl,universaalstaal,flat,memory
 nl,-bout,goods,memory
 nl,bout,goods,memory
 nl,bouten,goods,memory
-nl,klinknagel,goods,memory
 nl,lasdraad,goods,memory
-nl,moer,goods,memory
-nl,moeren,goods,memory
-nl,schroe*,goods,memory
-nl,sluitring,goods,memory
 nl,zesk,hex,memory
 nl,zeskant*,hex,memory
 nl,binnen*,id,memory
@@ -823,7 +312,6 @@ nl,stuks,pcs,seen
 nl,-plaat,plate,memory
 nl,plaat,plate,memory
 nl,platen,plate,memory
-nl,staalplaat,plate,memory
 nl,aantal,qty,memory
 nl,hoeveelheid,qty,memory
 nl,handelslengte,random,memory
@@ -834,7 +322,6 @@ nl,rond,round,memory
 nl,ronde,round,memory
 nl,rondijzer,round,memory
 nl,rondsta*,round,memory
-nl,zilverstaal,round,memory
 nl,precisiebuis,round tube,memory
 nl,rondebuis,round tube,memory
 nl,naadlo*,seamless,memory
@@ -843,7 +330,6 @@ nl,blank,skip,memory
 nl,gegalvaniseerd,skip,seen
 nl,maat,skip,memory
 nl,op,skip,memory
-nl,profiel,skip,memory
 nl,verzinkt,skip,memory
 nl,zwart,skip,memory
 nl,vierkant,square,seen
@@ -857,7 +343,6 @@ nl,staal,steel,seen
 nl,stalen,steel,seen
 nl,t-ijzer,tee,memory
 nl,t-profiel,tee,memory
-nl,t-staal,tee,memory
 nl,titanium,titanium,memory
 nl,-buis,tube,memory
 nl,buis,tube,memory
@@ -889,13 +374,12 @@ sv,massiv,bar,memory
 sv,solid,bar,memory
 sv,stang,bar,memory
 sv,stangstal,bar,memory
-sv,stav,bar,memory
 sv,amnen,bars,memory
 sv,stanger,bars,memory
-sv,kkr,box,standard
+sv,kkr,box,seen
 sv,konstruktionsror,box,memory
 sv,profilror,box,memory
-sv,vkr,box,standard
+sv,vkr,box,seen
 sv,massing,brass,memory
 sv,brons,bronze,memory
 sv,u-balk,channel,memory
@@ -913,9 +397,6 @@ sv,universalstang,flat,memory
 sv,brick*,goods,memory
 sv,bult,goods,memory
 sv,bultar,goods,memory
-sv,mutter,goods,memory
-sv,muttrar,goods,memory
-sv,skruv*,goods,memory
 sv,sexkant*,hex,memory
 sv,innerdiameter,id,memory
 sv,invandig,id,memory
@@ -943,11 +424,9 @@ sv,stycken,pcs,memory
 sv,-plat,plate,memory
 sv,grovplat,plate,memory
 sv,plat,plate,memory
-sv,platar,plate,memory
 sv,antal,qty,memory
 sv,kvantitet,qty,memory
 sv,fallande,random,memory
-sv,lagerlangd*,random,memory
 sv,armering*,rebar,memory
 sv,rektangelror,rect tube,memory
 sv,as,round,memory
@@ -956,7 +435,6 @@ sv,axelstal,round,memory
 sv,rund,round,seen
 sv,rundjarn,round,memory
 sv,rundsta*,round,seen
-sv,silverstal,round,memory
 sv,precisionsror,round tube,memory
 sv,rundror,round tube,memory
 sv,somlos*,seamless,memory
@@ -974,7 +452,6 @@ sv,konstruktionsstal,steel,memory
 sv,stal,steel,memory
 sv,t-jarn,tee,memory
 sv,t-profil,tee,memory
-sv,t-stang,tee,memory
 sv,-ror,tube,memory
 sv,amnesror,tube,memory
 sv,ror,tube,memory
@@ -983,9 +460,382 @@ sv,gods,wall,memory
 sv,godstjocklek,wall,memory
 sv,tjock*,wall,memory
 sv,vagg,wall,memory
-sv,vaggtjocklek,wall,memory
 sv,svetsa*,welded,memory
 sv,valstrad,wire,memory
+fr,poutre*,I beam,memory
+fr,corniere*,angle,seen
+fr,barre,bar,memory
+fr,barreau,bar,memory
+fr,fer,bar,memory
+fr,fers,bar,memory
+fr,barres,bars,memory
+fr,creux,box,memory
+fr,laiton,brass,memory
+fr,uap,channel,seen
+fr,centimetre*,cm,memory
+fr,cuivre,copper,memory
+fr,debit,cut,memory
+fr,debite*,cut,memory
+fr,scie*,cut,memory
+fr,diametre,dia,memory
+fr,bande*,flat,memory
+fr,feuillard,flat,memory
+fr,meplat*,flat,memory
+fr,plat,flat,memory
+fr,plats,flat,memory
+fr,pied,ft,memory
+fr,boulon*,goods,memory
+fr,coude*,goods,memory
+fr,ecrou,goods,memory
+fr,hexagon*,hex,memory
+fr,pans,hex,memory
+fr,six-pans,hex,memory
+fr,alesage,id,memory
+fr,interieur,id,memory
+fr,pouce*,in,memory
+fr,fonte,iron,memory
+fr,clavet*,keystock,memory
+fr,lg,length,memory
+fr,lgr,length,memory
+fr,long,length,memory
+fr,longueur*,length,memory
+fr,metre*,m,memory
+fr,millimetre*,mm,memory
+fr,nickel,nickel,memory
+fr,acrylique,not metal,memory
+fr,brique*,not metal,seen
+fr,plastique,not metal,memory
+fr,octogon*,octagon,memory
+fr,exterieur,od,memory
+fr,caillebotis,other shape,memory
+fr,demi-*,other shape,memory
+fr,botte,pack,memory
+fr,debits,pcs,memory
+fr,elements,pcs,memory
+fr,morceaux,pcs,memory
+fr,pces,pcs,memory
+fr,piece,pcs,memory
+fr,pieces,pcs,memory
+fr,feuille,plate,memory
+fr,tole,plate,seen
+fr,qte,qty,memory
+fr,quantite,qty,memory
+fr,armature,rebar,memory
+fr,arbre,round,memory
+fr,rond,round,seen
+fr,ronde,round,seen
+fr,ronds,round,memory
+fr,sans soudure,seamless,memory
+fr,ss soud,seamless,memory
+fr,aile*,skip,memory
+fr,egales,skip,seen
+fr,etire*,skip,seen
+fr,fixe,skip,memory
+fr,inegales,skip,memory
+fr,lamine*,skip,seen
+fr,carre*,square,memory
+fr,inoxydable,stainless,memory
+fr,acier*,steel,memory
+fr,titane,titanium,memory
+fr,tube,tube,seen
+fr,tubes,tube,memory
+fr,tuyau*,tube,memory
+fr,ep,wall,memory
+fr,epais*,wall,memory
+fr,epr,wall,memory
+fr,paroi,wall,memory
+fr,soudure,welded,memory
+es,ipb,H beam,seen
+es,ipr,H beam,seen
+es,ips,I beam,seen
+es,viga,I beam,memory
+es,vigas,I beam,memory
+es,alum,aluminium,memory
+es,aluminio,aluminium,memory
+es,angul*,angle,seen
+es,fierro*,bar,seen
+es,hierro*,bar,memory
+es,maciz*,bar,memory
+es,perfiles,bar,memory
+es,varilla*,bar,seen
+es,barra*,bars,memory
+es,tramo*,bars,memory
+es,hss,box,seen
+es,ptr,box,memory
+es,laton,brass,memory
+es,bronce,bronze,memory
+es,canal*,channel,memory
+es,monten,channel,memory
+es,centimetro*,cm,memory
+es,cobre,copper,memory
+es,aserrado,cut,memory
+es,corta*,cut,memory
+es,corte,cut,memory
+es,serrado,cut,memory
+es,fleje,flat,memory
+es,llanta,flat,memory
+es,planchuela*,flat,memory
+es,pletina*,flat,memory
+es,solera*,flat,memory
+es,pie,ft,memory
+es,arandela,goods,memory
+es,codo*,goods,memory
+es,electrodo*,goods,seen
+es,exagonal,hex,memory
+es,hex,hex,memory
+es,hexagon*,hex,memory
+es,interior,id,memory
+es,pulg,in,memory
+es,pulgada*,in,memory
+es,fundicion,iron,memory
+es,cuna,keystock,memory
+es,largo,length,memory
+es,lg,length,memory
+es,long,length,memory
+es,longitud,length,memory
+es,por,length,memory
+es,metro*,m,memory
+es,mt,m,memory
+es,milimetro*,mm,memory
+es,mms,mm,memory
+es,niquel,nickel,memory
+es,acrilic*,not metal,memory
+es,plastico,not metal,memory
+es,exterior,od,memory
+es,hueca,other shape,memory
+es,hueco,other shape,memory
+es,paquete,pack,memory
+es,pieza,pcs,memory
+es,piezas,pcs,memory
+es,pz,pcs,memory
+es,pza,pcs,memory
+es,pzas,pcs,memory
+es,ud,pcs,memory
+es,chapa*,plate,memory
+es,lamina*,plate,seen
+es,cant,qty,memory
+es,cantidad,qty,memory
+es,corrugad*,rebar,memory
+es,eje,round,memory
+es,flecha,round,memory
+es,lisa,round,memory
+es,liso,round,seen
+es,red,round,memory
+es,redond*,round,seen
+es,ced,schedule,memory
+es,cedula,schedule,memory
+es,sin costura,seamless,memory
+es,sin soldadura,seamless,memory
+es,carbono,skip,memory
+es,estructural,skip,memory
+es,galvanizad*,skip,seen
+es,igual*,skip,seen
+es,laminad*,skip,memory
+es,perfil*,skip,memory
+es,cuad,square,memory
+es,cuadrad*,square,seen
+es,inoxidable,stainless,memory
+es,acero*,steel,memory
+es,cano,tube,memory
+es,canos,tube,memory
+es,tuberia,tube,memory
+es,tubo*,tube,seen
+es,tubular,tube,memory
+es,esp,wall,memory
+es,espesor,wall,memory
+es,grosor,wall,memory
+es,pared,wall,memory
+es,soldada,welded,memory
+es,alambr*,wire,memory
+pt,viga,I beam,memory
+pt,alum,aluminium,memory
+pt,aluminio,aluminium,memory
+pt,cant,angle,memory
+pt,cantoneira*,angle,seen
+pt,blank,bar,memory
+pt,bloco,bar,memory
+pt,ferro,bar,memory
+pt,macic*,bar,memory
+pt,vergalh*,bar,seen
+pt,barra*,bars,memory
+pt,vara,bars,memory
+pt,varas,bars,memory
+pt,metalao,box,memory
+pt,metalon,box,memory
+pt,latao,brass,memory
+pt,terca,channel,memory
+pt,centimetro*,cm,memory
+pt,cobre,copper,memory
+pt,corta*,cut,memory
+pt,corte,cut,memory
+pt,serra*,cut,memory
+pt,bitola,dia,memory
+pt,barrinha,flat,memory
+pt,chata,flat,seen
+pt,chato,flat,memory
+pt,fita,flat,memory
+pt,tira,flat,memory
+pt,pes,ft,memory
+pt,arruela,goods,memory
+pt,chumbador,goods,memory
+pt,eletrodo*,goods,memory
+pt,hexagonal,hex,memory
+pt,sext,hex,memory
+pt,sextavad*,hex,memory
+pt,interno,id,memory
+pt,pol,in,memory
+pt,polegada*,in,memory
+pt,fofo,iron,memory
+pt,chaveta,keystock,memory
+pt,com,length,memory
+pt,comp,length,memory
+pt,compr*,length,seen
+pt,metro*,m,memory
+pt,mt,m,memory
+pt,milimetro*,mm,memory
+pt,niquel,nickel,memory
+pt,acrilic*,not metal,memory
+pt,plastico,not metal,memory
+pt,oitavad*,octagon,memory
+pt,exter*,od,memory
+pt,furado,other shape,memory
+pt,meia-cana,other shape,memory
+pt,feixe,pack,memory
+pt,brs,pcs,memory
+pt,pcs,pcs,memory
+pt,peca,pcs,memory
+pt,pecas,pcs,memory
+pt,un,pcs,memory
+pt,und,pcs,memory
+pt,chapa*,plate,memory
+pt,folha,plate,memory
+pt,qtd,qty,memory
+pt,qtde,qty,memory
+pt,retang*,rect tube,seen
+pt,eixo,round,memory
+pt,lisa,round,memory
+pt,liso,round,memory
+pt,red,round,memory
+pt,redond*,round,seen
+pt,varao,round,memory
+pt,sch,schedule,memory
+pt,sem costura,seamless,memory
+pt,alt,skip,memory
+pt,carbono,skip,seen
+pt,galvanizad*,skip,memory
+pt,laminad*,skip,seen
+pt,superficial,skip,seen
+pt,tempera,skip,seen
+pt,quad,square,memory
+pt,quadrad*,square,seen
+pt,metalom,square tube,memory
+pt,inoxidavel,stainless,memory
+pt,aco,steel,seen
+pt,aco-carbono,steel,memory
+pt,acos,steel,memory
+pt,vnd,tool steel,memory
+pt,cano,tube,memory
+pt,tubo*,tube,seen
+pt,tubular,tube,memory
+pt,esp,wall,memory
+pt,espessura,wall,memory
+pt,par,wall,memory
+pt,parede,wall,memory
+pt,soldado,welded,memory
+pt,fio-maquina,wire,memory
+it,putrell*,I beam,memory
+it,trave,I beam,memory
+it,travi,I beam,memory
+it,ch,across,memory
+it,chiave,across,memory
+it,allum*,aluminium,memory
+it,anticorodal,aluminium,memory
+it,angol*,angle,memory
+it,cantonale,angle,memory
+it,barra,bar,memory
+it,ferro,bar,memory
+it,massello,bar,memory
+it,pieno,bar,memory
+it,verga,bar,memory
+it,barre,bars,memory
+it,verghe,bars,memory
+it,scatolat*,box,memory
+it,ottone,brass,memory
+it,bronzo,bronze,memory
+it,canalino,channel,memory
+it,centimetri,cm,memory
+it,cu-etp,copper,memory
+it,rame,copper,memory
+it,segare,cut,memory
+it,segato,cut,memory
+it,tagli*,cut,memory
+it,fi,dia,memory
+it,bandella,flat,memory
+it,nastr*,flat,memory
+it,piatt*,flat,memory
+it,reggetta,flat,memory
+it,bullon*,goods,memory
+it,curva,goods,memory
+it,vite,goods,memory
+it,esag,hex,memory
+it,esagon*,hex,memory
+it,interno,id,memory
+it,pollic*,in,memory
+it,ghisa,iron,memory
+it,chiavetta,keystock,memory
+it,lg,length,memory
+it,lung,length,memory
+it,lungh,length,memory
+it,lunghezza,length,memory
+it,lunghi,long,memory
+it,metri,m,memory
+it,mt,m,memory
+it,millimetr*,mm,memory
+it,nichel,nickel,memory
+it,plastica,not metal,memory
+it,ottagon*,octagon,memory
+it,esterno,od,memory
+it,cavo,other shape,memory
+it,mandorlat*,other shape,memory
+it,fasci*,pack,memory
+it,pezzi,pcs,memory
+it,pezzo,pcs,memory
+it,pz,pcs,memory
+it,spezzoni,pcs,memory
+it,foglio,plate,memory
+it,lamier*,plate,memory
+it,n,qty,memory
+it,q.ta,qty,memory
+it,tondino,rebar,memory
+it,rettangolare,rect tube,seen
+it,albero,round,memory
+it,tonda,round,memory
+it,tondi,round,memory
+it,tondo,round,memory
+it,s.s,seamless,memory
+it,s.sald,seamless,memory
+it,senza saldatura,seamless,memory
+it,alt,skip,memory
+it,bonificat*,skip,memory
+it,disuguali,skip,memory
+it,lati,skip,memory
+it,trafilat*,skip,memory
+it,zincat*,skip,memory
+it,quadra*,square,memory
+it,quadri,square,memory
+it,quadro,square,memory
+it,quadrotto,square tube,memory
+it,inossidabile,stainless,memory
+it,acciai*,steel,memory
+it,forat*,tube,memory
+it,tubi,tube,memory
+it,tubo,tube,memory
+it,tubolar*,tube,seen
+it,parete,wall,memory
+it,sp,wall,memory
+it,spess*,wall,memory
+it,saldat*,welded,memory
+it,vergella,wire,memory
 pl,belka,I beam,memory
 pl,dwuteownik*,I beam,memory
 pl,alumini*,aluminium,memory
@@ -1013,17 +863,11 @@ pl,tasma,flat,memory
 pl,gwintowan*,goods,memory
 pl,kolek,goods,memory
 pl,nakretk*,goods,memory
-pl,nit,goods,memory
-pl,podkladka,goods,memory
-pl,sruba,goods,memory
-pl,sruby,goods,memory
-pl,wkret,goods,memory
 pl,szesciokat*,hex,memory
 pl,wewn,id,memory
 pl,wewnetrzna,id,memory
 pl,cal,in,memory
 pl,cale,in,memory
-pl,cali,in,memory
 pl,zeliw*,iron,memory
 pl,wpust,keystock,memory
 pl,dl,length,memory
@@ -1040,7 +884,6 @@ pl,zewn,od,memory
 pl,zewnetrzna,od,memory
 pl,krata,other shape,memory
 pl,pierscien,other shape,memory
-pl,polokragly,other shape,memory
 pl,kpl,pack,memory
 pl,kawalek,pcs,memory
 pl,kawalki,pcs,memory
@@ -1048,15 +891,13 @@ pl,odcinek,pcs,memory
 pl,szt,pcs,memory
 pl,sztuk,pcs,memory
 pl,sztuka,pcs,memory
-pl,sztuki,pcs,memory
 pl,arkusz*,plate,memory
 pl,blach*,plate,memory
-pl,plyta,plate,memory
 pl,ilosc,qty,memory
 pl,liczba,qty,memory
 pl,odpad,random,memory
 pl,zbrojeni*,rebar,memory
-pl,zebrowan*,rebar,memory
+pl,zebr*,rebar,memory
 pl,prostokatny,rect tube,memory
 pl,okragl*,round,memory
 pl,walek,round,memory
@@ -1081,9 +922,7 @@ pl,grub,wall,memory
 pl,grubosc,wall,memory
 pl,scian*,wall,memory
 pl,spawana,welded,memory
-pl,zgrzewana,welded,memory
 pl,walcowka,wire,memory
-pl,zetownik,zee,memory
 cs,nosnik,I beam,memory
 cs,dural,aluminium,memory
 cs,hlinik*,aluminium,memory
@@ -1117,10 +956,6 @@ cs,ploch*,flat,memory
 cs,kolik,goods,memory
 cs,matice,goods,memory
 cs,nyt,goods,memory
-cs,podlozka,goods,memory
-cs,sroub*,goods,memory
-cs,vrut,goods,memory
-cs,zavitov*,goods,memory
 cs,sestihran,hex,memory
 cs,vnitrni,id,memory
 cs,palce,in,memory
@@ -1142,7 +977,6 @@ cs,osmihran,octagon,memory
 cs,vnejsi,od,memory
 cs,pororost,other shape,memory
 cs,pulkulat*,other shape,memory
-cs,tahokov,other shape,memory
 cs,svazek,pack,memory
 cs,dilu,pcs,memory
 cs,ks,pcs,memory
@@ -1178,7 +1012,6 @@ cs,sila,wall,memory
 cs,st,wall,memory
 cs,stena,wall,memory
 cs,tl,wall,memory
-cs,tloustka,wall,memory
 cs,svarovan*,welded,memory
 cs,drat,wire,memory
 hu,h-tarto,H beam,memory
@@ -1199,8 +1032,6 @@ hu,idomacel,bar,memory
 hu,rud,bar,memory
 hu,rudacel,bar,memory
 hu,rudak,bar,memory
-hu,rudanyag,bar,memory
-hu,vas,bar,memory
 hu,szal,bars,memory
 hu,idomcso,box,memory
 hu,negyszogcso,box,memory
@@ -1224,11 +1055,6 @@ hu,szelesacel,flat,memory
 hu,alatet,goods,memory
 hu,anya,goods,memory
 hu,csap,goods,memory
-hu,csavar*,goods,memory
-hu,karima,goods,memory
-hu,menetes,goods,memory
-hu,menetesszar,goods,memory
-hu,szegecs,goods,memory
 hu,hatlap*,hex,memory
 hu,hatszog*,hex,memory
 hu,belso,id,memory
@@ -1249,7 +1075,6 @@ hu,muanyag,not metal,memory
 hu,kulso,od,memory
 hu,felkor,other shape,memory
 hu,gyuru,other shape,memory
-hu,racs,other shape,memory
 hu,koteg,pack,memory
 hu,darab,pcs,memory
 hu,db,pcs,memory
@@ -1295,13 +1120,11 @@ hu,csovek,tube,memory
 hu,fal,wall,memory
 hu,falv,wall,memory
 hu,falvastagsag,wall,memory
-hu,vastagsag,wall,memory
 hu,vtg,wall,memory
 hu,hegesztett,welded,memory
-hu,varratos,welded,memory
 hu,-huzal,wire,memory
 hu,hengerhuzal,wire,memory
-tr,npi,I beam,standard
+tr,npi,I beam,seen
 tr,putrel,I beam,memory
 tr,alimunyum,aluminium,memory
 tr,aluminyum,aluminium,memory
@@ -1314,11 +1137,10 @@ tr,demir,bar,memory
 tr,dolu,bar,memory
 tr,kutuk,bar,memory
 tr,malzeme,bar,memory
-tr,takoz,bar,memory
 tr,kutu,box,memory
 tr,pirinc,brass,memory
 tr,sari,brass,memory
-tr,npu,channel,standard
+tr,npu,channel,seen
 tr,santim,cm,memory
 tr,bakir,copper,memory
 tr,kesil*,cut,memory
@@ -1331,14 +1153,9 @@ tr,lama,flat,seen
 tr,lamalar,flat,memory
 tr,serit,flat,memory
 tr,silme,flat,memory
-tr,yassi,flat,memory
 tr,civata,goods,memory
 tr,dubel,goods,memory
 tr,percin,goods,memory
-tr,pim,goods,memory
-tr,pul,goods,memory
-tr,somun,goods,memory
-tr,vida,goods,memory
 tr,altigen,hex,memory
 tr,altikose,hex,memory
 tr,inc,in,memory
@@ -1361,7 +1178,6 @@ tr,plastik,not metal,memory
 tr,dis,od,memory
 tr,gozyasi,other shape,memory
 tr,izgara,other shape,memory
-tr,yarimay,other shape,memory
 tr,paket,pack,memory
 tr,adet,pcs,memory
 tr,parca,pcs,memory
@@ -1369,7 +1185,6 @@ tr,takim,pcs,memory
 tr,tane,pcs,memory
 tr,levha,plate,memory
 tr,sac,plate,memory
-tr,saclar,plate,memory
 tr,adedi,qty,memory
 tr,miktar,qty,memory
 tr,nervurlu,rebar,memory
@@ -1394,10 +1209,8 @@ tr,etli,wall,memory
 tr,kalin*,wall,memory
 tr,mm'lik,wall,memory
 tr,dikisli,welded,memory
-tr,kaynakli,welded,memory
 tr,filmasin,wire,memory
 ru,колонная,H beam,memory
-ru,широкополочныи,H beam,memory
 ru,балка,I beam,seen
 ru,балки,I beam,memory
 ru,двутавр*,I beam,memory
@@ -1421,7 +1234,6 @@ ru,профильн*,box,seen
 ru,профтруба,box,memory
 ru,латун*,brass,memory
 ru,бронз*,bronze,memory
-ru,бронзов*,bronze,memory
 ru,шв,channel,memory
 ru,швелер,channel,memory
 ru,швеллер*,channel,seen
@@ -1441,19 +1253,8 @@ ru,шина,flat,memory
 ru,шинка,flat,memory
 ru,штрипс,flat,memory
 ru,болт,goods,seen
-ru,болты,goods,memory
-ru,винт,goods,memory
-ru,гаика,goods,memory
-ru,гаики,goods,memory
 ru,кабел*,goods,seen
-ru,отвод*,goods,memory
 ru,подшипник*,goods,seen
-ru,провод,goods,memory
-ru,саморез,goods,memory
-ru,троиник*,goods,memory
-ru,фланец,goods,memory
-ru,шаиба,goods,memory
-ru,электрод*,goods,memory
 ru,шест,hex,memory
 ru,шестигр*,hex,memory
 ru,внутреннии,id,memory
@@ -1470,11 +1271,11 @@ ru,мерная,length,memory
 ru,по,length,memory
 ru,длины,long,memory
 ru,м,m,seen
-ru,метр,m,memory
-ru,метра,m,memory
+ru,метр*,m,memory
 ru,миллиметр,mm,memory
 ru,мм,mm,seen
 ru,никель,nickel,memory
+ru,вгп,nominal,memory
 ru,ду,nominal,memory
 ru,капролон,not metal,memory
 ru,полиамид,not metal,memory
@@ -1483,7 +1284,6 @@ ru,нар,od,memory
 ru,наружныи,od,memory
 ru,полукруг,other shape,memory
 ru,рельс,other shape,memory
-ru,сегмент,other shape,memory
 ru,пачка,pack,memory
 ru,прутков,pcs,memory
 ru,хлыст,pcs,memory
@@ -1491,11 +1291,8 @@ ru,хлыста,pcs,memory
 ru,хлыстов,pcs,memory
 ru,шт,pcs,memory
 ru,штук,pcs,memory
-ru,штука,pcs,memory
-ru,штуки,pcs,memory
 ru,лист,plate,seen
 ru,листовая,plate,memory
-ru,листы,plate,memory
 ru,кол-во,qty,memory
 ru,количество,qty,memory
 ru,н/д,random,memory
@@ -1515,19 +1312,13 @@ ru,высота,skip,memory
 ru,горячекат*,skip,memory
 ru,калибр*,skip,memory
 ru,оцинк*,skip,memory
-ru,полка,skip,memory
 ru,профиль,skip,memory
-ru,сторона,skip,memory
-ru,холоднокат*,skip,memory
-ru,шир,skip,memory
-ru,ширина,skip,memory
 ru,квадрат*,square,memory
 ru,н/ж,stainless,memory
 ru,нерж,stainless,memory
 ru,нержа*,stainless,memory
 ru,ст,steel,memory
 ru,сталь*,steel,seen
-ru,стальн*,steel,seen
 ru,углеродистая,steel,memory
 ru,тавр,tee,memory
 ru,тавровыи,tee,memory
@@ -1541,14 +1332,11 @@ ru,стенка,wall,memory
 ru,толщ,wall,memory
 ru,толщина,wall,memory
 ru,сварная,welded,memory
-ru,электросварная,welded,memory
 ru,катанка,wire,memory
 zh,h型钢,H beam,memory
-zh,h钢,H beam,memory
 zh,i型钢,I beam,memory
 zh,工字鋼,I beam,memory
 zh,工字钢,I beam,memory
-zh,轻型工字钢,I beam,memory
 zh,对边,across,memory
 zh,铝,aluminium,memory
 zh,铝合金,aluminium,memory
@@ -1556,17 +1344,12 @@ zh,不等边,angle,memory
 zh,不锈钢角钢,angle,memory
 zh,等边,angle,memory
 zh,角,angle,seen
-zh,角鋼,angle,memory
 zh,角钢,angle,memory
-zh,角铝,angle,memory
 zh,原料,bar,memory
 zh,圆料,bar,memory
 zh,型材,bar,memory
 zh,型钢,bar,memory
-zh,方料,bar,memory
 zh,材料,bar,seen
-zh,毛坯,bar,memory
-zh,锻件,bar,memory
 zh,口管,box,memory
 zh,型材管,box,memory
 zh,铅黄铜,brass,memory
@@ -1574,14 +1357,7 @@ zh,黄铜,brass,memory
 zh,青铜,bronze,memory
 zh,c型钢,channel,memory
 zh,c钢,channel,memory
-zh,u型钢,channel,memory
-zh,u槽,channel,memory
-zh,卷边槽钢,channel,memory
-zh,国标槽钢,channel,memory
 zh,槽,channel,memory
-zh,槽鋼,channel,memory
-zh,槽铝,channel,memory
-zh,檩条,channel,memory
 zh,厘米,cm,memory
 zh,紫铜,copper,memory
 zh,红铜,copper,memory
@@ -1596,24 +1372,10 @@ zh,扁条,flat,memory
 zh,扁鋼,flat,memory
 zh,扁铝,flat,memory
 zh,铜带,flat,memory
-zh,铜排,flat,memory
-zh,铝带,flat,memory
-zh,铝排,flat,memory
 zh,呎,ft,memory
-zh,英尺,ft,memory
 zh,变频器,goods,seen
-zh,垫圈,goods,memory
-zh,垫片,goods,memory
-zh,弯头,goods,memory
-zh,法兰,goods,memory
 zh,焊丝,goods,seen
-zh,焊条,goods,memory
-zh,螺丝,goods,memory
-zh,螺栓,goods,memory
-zh,螺母,goods,memory
-zh,螺钉,goods,memory
 zh,轴承,goods,seen
-zh,铆钉,goods,memory
 zh,六方,hex,memory
 zh,六角,hex,memory
 zh,六角棒,hex,memory
@@ -1642,66 +1404,37 @@ zh,八角钢,octagon,memory
 zh,外径,od,memory
 zh,半圆,other shape,memory
 zh,网,other shape,memory
-zh,花纹板,other shape,memory
 zh,捆,pack,memory
 zh,个,pcs,memory
 zh,件,pcs,memory
 zh,只,pcs,memory
-zh,块,pcs,memory
-zh,张,pcs,memory
 zh,支,pcs,memory
 zh,条,pcs,memory
 zh,根,pcs,memory
-zh,段,pcs,memory
-zh,片,pcs,memory
-zh,节,pcs,memory
 zh,冷板,plate,memory
 zh,卷,plate,memory
-zh,薄板,plate,memory
 zh,件数,qty,memory
 zh,数量,qty,memory
 zh,不定尺,random,memory
 zh,钢筋,rebar,memory
 zh,扁通,rect tube,memory
 zh,矩形管,rect tube,memory
-zh,矩形钢管,rect tube,memory
-zh,矩管,rect tube,memory
-zh,长方管,rect tube,memory
-zh,长方通,rect tube,memory
 zh,不锈钢棒,round,memory
 zh,元棒,round,memory
 zh,元钢,round,memory
-zh,元铁,round,memory
-zh,光圆,round,memory
 zh,圆,round,memory
-zh,圆条,round,memory
 zh,圆棒,round,memory
 zh,棒材,round,seen
-zh,铜棒,round,memory
-zh,铝棒,round,memory
 zh,元管,round tube,memory
 zh,圆通,round tube,memory
-zh,无缝管,round tube,memory
 zh,无缝钢管,round tube,memory
-zh,焊接钢管,round tube,memory
-zh,焊管,round tube,memory
-zh,直缝焊管,round tube,memory
-zh,精密管,round tube,memory
-zh,精密钢管,round tube,memory
 zh,无缝,seamless,memory
 zh,冷拉,skip,memory
 zh,冷拔,skip,memory
 zh,宽,skip,memory
 zh,宽度,skip,memory
 zh,成品,skip,seen
-zh,材质,skip,memory
 zh,热轧,skip,seen
-zh,腰高,skip,memory
-zh,规格,skip,memory
-zh,镀锌,skip,memory
-zh,面宽,skip,memory
-zh,高,skip,memory
-zh,高度,skip,memory
 zh,口,square,memory
 zh,实心方,square,memory
 zh,方,square,memory
@@ -1714,9 +1447,6 @@ zh,方铝棒,square,memory
 zh,方矩管,square tube,memory
 zh,方管,square tube,seen
 zh,方通,square tube,memory
-zh,正方管,square tube,memory
-zh,铝方管,square tube,memory
-zh,铝方通,square tube,memory
 zh,不锈,stainless,memory
 zh,碳素钢,steel,memory
 zh,碳钢,steel,memory
@@ -1738,13 +1468,9 @@ zh,厚,wall,seen
 zh,厚度,wall,memory
 zh,壁,wall,memory
 zh,板厚,wall,seen
-zh,管厚,wall,memory
 zh,焊,welded,seen
-zh,焊接,welded,memory
 zh,盘条,wire,memory
-zh,z型钢,zee,memory
 ja,h形鋼,H beam,memory
-ja,h鋼,H beam,memory
 ja,iビーム,I beam,memory
 ja,i型鋼,I beam,memory
 ja,i形鋼,I beam,memory
@@ -1758,30 +1484,17 @@ ja,l形鋼,angle,memory
 ja,l鋼,angle,memory
 ja,アングル,angle,memory
 ja,アングル材,angle,memory
-ja,不等辺山形鋼,angle,memory
-ja,山形鋼,angle,memory
-ja,等辺アングル,angle,memory
-ja,等辺山形鋼,angle,memory
 ja,ブロック,bar,memory
 ja,切断材,bar,memory
-ja,形鋼,bar,memory
 ja,棒,bar,seen
 ja,棒材,bar,seen
-ja,生材,bar,memory
 ja,素材,bar,seen
-ja,黒皮材,bar,memory
 ja,真鍮,brass,seen
 ja,黄銅,brass,memory
 ja,青銅,bronze,memory
 ja,cチャン,channel,memory
 ja,c型鋼,channel,memory
 ja,c形鋼,channel,memory
-ja,チャンネル,channel,memory
-ja,チャンネル材,channel,memory
-ja,リップ溝形鋼,channel,memory
-ja,溝型鋼,channel,memory
-ja,溝形鋼,channel,memory
-ja,軽溝形鋼,channel,memory
 ja,センチ,cm,memory
 ja,タフピッチ銅,copper,memory
 ja,銅,copper,memory
@@ -1795,21 +1508,11 @@ ja,フラットバー,flat,memory
 ja,フープ,flat,memory
 ja,ミガキ平角,flat,memory
 ja,帯,flat,memory
-ja,帯板,flat,memory
 ja,平,flat,memory
-ja,平角,flat,memory
 ja,フィート,ft,memory
-ja,フート,ft,memory
 ja,ねじ,goods,memory
 ja,ナット,goods,memory
-ja,ネジ,goods,memory
-ja,ビス,goods,memory
-ja,ベアリング,goods,memory
-ja,ボルト,goods,memory
-ja,ワッシャー,goods,memory
-ja,座金,goods,memory
 ja,溶接棒,goods,memory
-ja,軸受,goods,memory
 ja,六角,hex,memory
 ja,六角材,hex,memory
 ja,内径,id,memory
@@ -1835,8 +1538,6 @@ ja,八角,octagon,memory
 ja,外径,od,memory
 ja,かまぼこ,other shape,memory
 ja,リング,other shape,seen
-ja,半丸,other shape,memory
-ja,縞鋼板,other shape,memory
 ja,束,pack,memory
 ja,ヶ,pcs,memory
 ja,個,pcs,memory
@@ -1844,43 +1545,29 @@ ja,本,pcs,memory
 ja,枚,pcs,memory
 ja,板,plate,memory
 ja,板金,plate,memory
-ja,薄板,plate,memory
-ja,鋼鈑,plate,memory
 ja,数量,qty,memory
 ja,本数,qty,memory
 ja,乱尺,random,memory
 ja,鉄筋,rebar,memory
 ja,矩形パイプ,rect tube,memory
 ja,長方形パイプ,rect tube,memory
-ja,長角パイプ,rect tube,memory
 ja,みがき丸棒,round,memory
 ja,シャフト,round,seen
 ja,ラウンドバー,round,memory
 ja,ロッド,round,memory
 ja,丸,round,seen
 ja,丸棒材,round,seen
-ja,快削丸,round,memory
-ja,磨丸,round,memory
-ja,軸,round,memory
 ja,シームレスパイプ,round tube,memory
 ja,シームレス管,round tube,memory
 ja,引抜管,round tube,memory
-ja,構造用鋼管,round tube,memory
-ja,電縫管,round tube,memory
 ja,シームレス,seamless,memory
 ja,継目無,seamless,memory
-ja,せい,skip,memory
 ja,ミガキ,skip,memory
-ja,巾,skip,memory
-ja,幅,skip,memory
 ja,材,skip,memory
 ja,材料,skip,memory
 ja,研磨,skip,seen
 ja,磨,skip,memory
-ja,辺,skip,memory
-ja,辺の長さ,skip,memory
 ja,込み,skip,seen
-ja,高さ,skip,memory
 ja,スクエアバー,square,memory
 ja,四角棒,square,memory
 ja,角,square,memory
@@ -1910,11 +1597,8 @@ ja,厚,wall,seen
 ja,厚さ,wall,memory
 ja,厚み,wall,memory
 ja,板厚,wall,seen
-ja,肉厚,wall,memory
 ja,溶接,welded,memory
-ja,電縫,welded,memory
 ja,線材,wire,memory
-ko,h빔,H beam,memory
 ko,h형강,H beam,seen
 ko,i빔,I beam,memory
 ko,i형강,I beam,memory
@@ -1928,9 +1612,6 @@ ko,l형강,angle,memory
 ko,ㄱ자강,angle,memory
 ko,ㄱ자앵글,angle,memory
 ko,ㄱ형강,angle,memory
-ko,등변,angle,memory
-ko,부등변,angle,memory
-ko,앙글,angle,memory
 ko,앵글,angle,memory
 ko,소재,bar,memory
 ko,자재,bar,memory
@@ -1941,12 +1622,6 @@ ko,청동,bronze,memory
 ko,c형강,channel,memory
 ko,ㄷ자강,channel,memory
 ko,ㄷ형강,channel,memory
-ko,리프찬넬,channel,memory
-ko,씨형강,channel,memory
-ko,잔넬,channel,memory
-ko,찬넬,channel,memory
-ko,채널,channel,memory
-ko,챤넬,channel,memory
 ko,센티,cm,memory
 ko,구리,copper,memory
 ko,동,copper,memory
@@ -1960,20 +1635,10 @@ ko,대강,flat,memory
 ko,스트립,flat,memory
 ko,평각,flat,memory
 ko,평강,flat,memory
-ko,평봉,flat,memory
 ko,평철,flat,seen
-ko,플랫바,flat,memory
-ko,후레트바,flat,memory
-ko,후판바,flat,memory
-ko,베어링,goods,memory
-ko,용접봉,goods,memory
 ko,나사,goods,memory
 ko,너트,goods,memory
-ko,리벳,goods,memory
-ko,볼트,goods,memory
-ko,앙카,goods,memory
-ko,와샤,goods,memory
-ko,와셔,goods,memory
+ko,용접봉,goods,memory
 ko,육각,hex,memory
 ko,육각봉,hex,memory
 ko,헥사봉,hex,memory
@@ -2002,7 +1667,6 @@ ko,외경,od,memory
 ko,외부,od,memory
 ko,반달봉,other shape,memory
 ko,반원,other shape,memory
-ko,체크플레이트,other shape,memory
 ko,세트,pack,memory
 ko,가닥,pcs,memory
 ko,개,pcs,memory
@@ -2010,45 +1674,31 @@ ko,매,pcs,memory
 ko,본,pcs,memory
 ko,자루,pcs,memory
 ko,절,pcs,memory
-ko,피스,pcs,memory
 ko,강대,plate,memory
 ko,박판,plate,memory
-ko,코일,plate,memory
 ko,갯수,qty,memory
 ko,수량,qty,memory
 ko,난척,random,memory
 ko,철근,rebar,memory
 ko,사각파이프,rect tube,memory
 ko,장각파이프,rect tube,memory
-ko,직각파이프,rect tube,memory
-ko,직사각파이프,rect tube,memory
-ko,봉,round,seen
 ko,둥근봉,round,memory
 ko,라운드바,round,memory
 ko,마봉강,round,memory
 ko,마환봉,round,memory
-ko,봉재,round,memory
-ko,원봉,round,memory
-ko,원형봉,round,memory
+ko,봉,round,seen
 ko,환봉,round,seen
 ko,구조관,round tube,memory
 ko,둥근파이프,round tube,memory
 ko,무계목강관,round tube,memory
-ko,심레스파이프,round tube,memory
-ko,원파이프,round tube,memory
-ko,원형강관,round tube,memory
-ko,원형관,round tube,memory
-ko,원형파이프,round tube,memory
 ko,무계목,seamless,memory
 ko,심레스,seamless,memory
 ko,구상흑연,skip,seen
-ko,합금,skip,seen
 ko,너비,skip,memory
 ko,높이,skip,memory
 ko,변,skip,memory
 ko,열연,skip,memory
-ko,폭,skip,memory
-ko,한변,skip,memory
+ko,합금,skip,seen
 ko,각,square,memory
 ko,각강,square,memory
 ko,각봉,square,memory
@@ -2060,15 +1710,11 @@ ko,정사각봉,square,memory
 ko,각관,square tube,memory
 ko,각파이프,square tube,memory
 ko,각형강관,square tube,memory
-ko,사각관,square tube,memory
-ko,정각관,square tube,memory
-ko,정각파이프,square tube,memory
-ko,정사각파이프,square tube,memory
 ko,스테인레스,stainless,memory
 ko,스테인리스,stainless,memory
 ko,스텐,stainless,memory
-ko,탄소강,steel,seen
 ko,강,steel,seen
+ko,탄소강,steel,seen
 ko,합금강,steel,memory
 ko,t바,tee,memory
 ko,t형강,tee,memory
@@ -2087,7 +1733,6 @@ ko,두께,wall,memory
 ko,살두께,wall,memory
 ko,판두께,wall,memory
 ko,용접관,welded,memory
-ko,전기용접,welded,memory
 ko,선재,wire,memory
 id,h-beam,H beam,memory
 id,alumunium,aluminium,memory
@@ -2112,14 +1757,11 @@ id,diameter,dia,memory
 id,flatbar,flat,memory
 id,baut,goods,memory
 id,dynabolt,goods,memory
-id,flens,goods,memory
 id,kawat,goods,memory
-id,keling,goods,memory
-id,mur,goods,memory
-id,paku,goods,memory
-id,sekrup,goods,memory
+id,as segi enam,hex,memory
 id,enam,hex,memory
 id,hexagonal,hex,memory
+id,segi enam,hex,memory
 id,dalam,id,memory
 id,inchi,in,memory
 id,inci,in,memory
@@ -2134,20 +1776,19 @@ id,plastik,not metal,memory
 id,luar,od,memory
 id,bordes,other shape,memory
 id,grating,other shape,memory
-id,wiremesh,other shape,memory
 id,ikat,pack,memory
 id,biji,pcs,memory
 id,btn,pcs,memory
 id,buah,pcs,memory
 id,lembar,pcs,memory
 id,ptg,pcs,memory
-id,pelat,plate,memory
 id,plat,plate,memory
 id,plate,plate,memory
 id,jml,qty,memory
 id,jumlah,qty,memory
 id,beton,rebar,memory
 id,ulir,rebar,memory
+id,as,round,memory
 id,bulat,round,memory
 id,tanpa las,seamless,memory
 id,tanpa sambungan,seamless,memory
@@ -2164,7 +1805,6 @@ id,pipa,tube,memory
 id,dinding,wall,memory
 id,tbl,wall,memory
 id,tebal*,wall,memory
-id,dilas,welded,memory
 id,las,welded,memory
 vi,nhom,aluminium,memory
 vi,goc,angle,memory
@@ -2183,11 +1823,7 @@ vi,cua,cut,memory
 vi,phi,dia,memory
 vi,det,flat,memory
 vi,la,flat,memory
-vi,bich,goods,memory
-vi,bulong,goods,memory
-vi,chot,goods,memory
 vi,cut,goods,memory
-vi,nap,goods,memory
 vi,que han,goods,memory
 vi,vit,goods,memory
 vi,luc giac,hex,memory
@@ -2205,7 +1841,6 @@ vi,nhua,not metal,memory
 vi,ngoai,od,memory
 vi,luoi,other shape,memory
 vi,ray,other shape,memory
-vi,vong,other shape,memory
 vi,cuon,pack,memory
 vi,cai,pcs,memory
 vi,chiec,pcs,memory
@@ -2231,31 +1866,5 @@ vi,thep,steel,memory
 vi,ong,tube,memory
 vi,day,wall,memory
 vi,han,welded,memory
-es,barra*,bars,memory
-pt,barra*,bars,memory
-it,barra,bar,memory
-es,tubo*,tube,seen
-pt,tubo*,tube,seen
-it,tubo,tube,memory
-es,varilla*,bar,seen
-pt,vergalh*,bar,seen
-it,s.s,seamless,memory
-ru,вгп,nominal,memory
-id,as,round,memory
-id,as segi enam,hex,memory
-id,segi enam,hex,memory
-en,profile cut,goods,memory
-en,laser cut,goods,memory
-es,lamina*,plate,seen
-ru,бронз*,bronze,memory
-es,liso,round,seen
-es,lisa,round,memory
-pt,liso,round,memory
-pt,lisa,round,memory
-de,keilstahl,keystock,memory
-de,stg,bars,memory
-pl,zebr*,rebar,memory
-ru,метр*,m,memory
-vi,luc giac,hex,memory
 `,
 };

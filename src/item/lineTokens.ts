@@ -8,7 +8,7 @@ export interface LineToken {
 const asian = "\\p{Script=Han}\\p{Script=Hangul}\\p{Script=Hiragana}\\p{Script=Katakana}ー";
 const letter = `(?![${asian}])[\\p{L}\\p{M}]`;
 const pattern = new RegExp(
-  `((?<![A-Za-z])[A-Za-z]?-?[${asian}]+)|((?:${letter})+(?:[.&/’'-](?:${letter})+)*\\.?)|([^\\p{L}]+)`,
+  `((?:(?<![A-Za-z])[A-Za-z]-?)?[${asian}]+)|((?:${letter})+(?:[.&/’'-](?:${letter})+)*\\.?)|([^\\p{L}]+)`,
   "gu",
 );
 

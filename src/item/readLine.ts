@@ -60,7 +60,8 @@ export function readLine(open: OpenLine, bare: BareUnit, own: readonly Material[
       ? told
       : lengthOf(told, section, named === undefined ? size.units : units, random, isTorn(bare));
   const plain = open.stop !== undefined && material.note.startsWith("plain name");
-  const grade = isOpenGrade(size, sized, material) ? sized : plain ? section : (loose ?? material.grade);
+  const grade =
+    isOpenGrade(size, sized, material) ? sized : plain && section instanceof InputError ? section : (loose ?? material.grade);
   return itemOf({ section, grade, length, quantity: counted ?? noQuantity, unread: unreadOf(line), notes: notesOf(bare, section, material, told) });
 }
 
