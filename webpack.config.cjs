@@ -71,7 +71,9 @@ const pane = {
       },
     },
   },
-  module: { rules: [ts("taskpane/tsconfig.json"), packed, packedWords, { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }] },
+  module: {
+    rules: [ts("taskpane/tsconfig.json"), packed, packedWords, { test: /\.css$/, use: [MiniCss.loader, "css-loader"] }],
+  },
   plugins: [
     new MiniCss({ filename: "[name].css" }),
     new Copy({

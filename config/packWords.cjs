@@ -15,7 +15,9 @@ const packWords = (rows) => {
       .map(([, word]) => word.replaceAll(" ", "_"))
       .sort()
       .join(" ");
-  const lines = languages.map((language) => [language, ...meanings.map((meaning) => wordsOf(language, meaning))].join("|"));
+  const lines = languages.map((language) =>
+    [language, ...meanings.map((meaning) => wordsOf(language, meaning))].join("|"),
+  );
   return [meanings.join("|"), ...lines].join("\n");
 };
 

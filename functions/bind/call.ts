@@ -50,7 +50,14 @@ function prepare(entry: Entry, given: Given, memo: Memo): Call {
   const block = readSettings(entry, range("settings"));
   const ofBlock = entry.takes.units === true ? block?.units : undefined;
   const units = named ?? ofBlock;
-  return { entry, units: units ?? "inch", unitsAssumed: units === undefined, shown: readShow(entry, range("show")), block, memo };
+  return {
+    entry,
+    units: units ?? "inch",
+    unitsAssumed: units === undefined,
+    shown: readShow(entry, range("show")),
+    block,
+    memo,
+  };
 }
 
 /** An inner row that is blank in every range gives empty text. */

@@ -40,7 +40,8 @@ export const orderItem: Kind<OrderItem> = textual(
     const size = onlySize(value, units);
     const missing = (what: string): InputError =>
       new InputError("invalid", what, what === "material" ? "{parameter} is empty" : "{parameter} is empty or 0");
-    if (size !== undefined) return {
+    if (size !== undefined)
+      return {
         shape: withProfile(size),
         grade: missing("material"),
         length: missing("length"),

@@ -4,6 +4,7 @@ import { dirname, join } from "node:path";
 import { catalogue } from "../catalogue";
 import { helpPage } from "./helpPage";
 import { metadata } from "./metadata";
+import { readingPage } from "./readingPage";
 import { referencePage } from "./reference";
 import { sourcesPage } from "./sourcesPage";
 
@@ -33,6 +34,7 @@ const made: Readonly<Record<string, () => string>> = {
   "docs/functions.md": () => referencePage(catalogue),
   "taskpane/help.html": () => helpPage(catalogue),
   "docs/sources.md": sourcesPage,
+  "docs/reading.md": readingPage,
 };
 
 const check = process.argv.includes("--check");

@@ -39,9 +39,7 @@ export const unsureCounts: ReadonlySet<string> = set("ea each off no nos st");
 export const countLabels: ReadonlySet<string> = set("qty quantity");
 
 /** Words before and behind a length. */
-export const lengthLabels: ReadonlySet<string> = set(
-  "lg lgth length len long cut to auf cutlength oal @ à je saw ctl",
-);
+export const lengthLabels: ReadonlySet<string> = set("lg lgth length len long cut to auf cutlength oal @ à je saw ctl");
 export const lengthTails: ReadonlySet<string> = set("lg lgth long length lengths oal lgs");
 /** Random lengths: the number beside is nominal, and in feet by the trade where it is bare. */
 export const randomWords: ReadonlySet<string> = set("r/l rl random drl srl mill-length herstellungslänge hl");
@@ -53,7 +51,9 @@ export const referenceLabels: ReadonlySet<string> = set(
   "po p.o. so pos position item line heat charge lot rev dwg drawing zeichnung zng job wo order auftrag bestellung kommission ref mark mk tag no nr din en iso bs jis ams uni gost rs inr apz zeugnis cert certificate",
 );
 /** A number before one of these is no dimension: weights, prices. */
-export const referenceTails: ReadonlySet<string> = set("kg kgs lb lbs usd eur euro € % cert certs certificate bdl bdls pkt coils tons");
+export const referenceTails: ReadonlySet<string> = set(
+  "kg kgs lb lbs usd eur euro € % cert certs certificate bdl bdls pkt coils tons",
+);
 
 /** Words that make another shape of the bar than the size reader can read without them. */
 export const otherShapes: ReadonlySet<string> = set(
@@ -89,7 +89,11 @@ export const gradeMarks: ReadonlySet<string> = set(
 );
 
 /** Words of no meaning for any field. */
-export const fillWords: ReadonlySet<string> = set("w/ w/o und and mit with the a in von aus de da di du des van y et e i en le la");
+export const fillWords: ReadonlySet<string> = set(
+  "w/ w/o und and mit with the a in von aus de da di du des van y et e i en le la",
+);
 
 /** Words of series of which no table is here, each with the numbers behind it: Indian, Australian and other rolled sections. */
-export const tableless: ReadonlySet<string> = set("ismb islb iswb ishb isjb ismc islc isjc isnt wb wc tfb tfc rsj npi npu cnp iwf");
+export const tableless: ReadonlySet<string> = set(
+  "ismb islb iswb ishb isjb ismc islc isjc isnt wb wc tfb tfc rsj npi npu cnp iwf",
+);

@@ -25,7 +25,9 @@ const set = (words: string): ReadonlySet<string> => new Set(words.split(" "));
 
 /** Meanings that may stand joined to the number before or behind them: 8szt, 3м, 肉厚3. */
 export const joinedBehind: ReadonlySet<string> = set("mm cm m in ft pcs bars wall long dia od id");
-export const joinedBefore: ReadonlySet<string> = set("dia wall od id length round square flat hex tube box angle channel");
+export const joinedBefore: ReadonlySet<string> = set(
+  "dia wall od id length round square flat hex tube box angle channel",
+);
 /** Meanings of the end of a compound that decide alone, whatever stands before: every kind of Rohr is a tube. */
 export const decidingEnds: ReadonlySet<string> = set("tube box plate goods wire");
 

@@ -3,6 +3,7 @@ import { wordIndex, type WordRow } from "./wordIndex";
 
 /** Shorter beginnings and ends say nothing. */
 const shortestPart = "abcd".length;
+const shortestEnd = "abc".length;
 
 /**
  * What a word may mean: as it stands, with ae for ä, by its beginning, or by the end of a compound.
@@ -25,7 +26,7 @@ function byBeginning(word: string): readonly WordRow[] | undefined {
 
 /** Präzisionsrohr: any head, where the end decides; Silberstahl: both, where the head is known. */
 function byEnd(word: string): readonly WordRow[] | undefined {
-  for (let head = 2; head <= word.length - 3; head++) {
+  for (let head = 2; head <= word.length - shortestEnd; head++) {
     const rows = wordIndex.get(`-${word.slice(head)}`);
     if (rows === undefined) continue;
     const first = wordIndex.get(word.slice(0, head)) ?? wordIndex.get(word.slice(0, head).replace(/s$/, ""));

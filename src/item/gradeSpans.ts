@@ -47,7 +47,7 @@ function longestAt(
   from: number,
   ownNames: ReadonlySet<string>,
 ): GradeSpan | undefined {
-  if (atoms[from]!.kind === "mark" || isOtherDuplex(atoms, from)) return undefined;
+  if (isNoBeginning(atoms, from)) return undefined;
   let end = from;
   while (end + 1 < atoms.length && end + 1 - from < k.longestDesignation.value && free[end + 1]!) end += 1;
   for (let to = end; to >= from; to--) {
@@ -58,20 +58,19 @@ function longestAt(
       .replace(/[()]/g, "");
     const form = compactDesignation(text);
     if (ownNames.has(form)) return { from, to, text, strong: true };
-    if (
-      atoms[to]!.kind === "mark" ||
-      !(materialIndex.has(form) || plainNames.has(form)) ||
-      !isLikely(span, roles[to + 1] === "" ? atoms[to + 1] : undefined)
-    )
-      continue;
-    return { from, to, text, strong: /\d/.test(text) };
+    const named = atoms[to]!.kind !== "mark" && (materialIndex.has(form) || plainNames.has(form));
+    if (named && isLikely(span, roles[to + 1] === "" ? atoms[to + 1] : undefined))
+      return { from, to, text, strong: /\d/.test(text) };
   }
   return undefined;
 }
 
+const isNoBeginning = (atoms: readonly Atom[], from: number): boolean =>
+  atoms[from]!.kind === "mark" || isOtherDuplex(atoms, from);
+
 /** Super duplex and lean duplex are other steels than duplex. */
 const isOtherDuplex = (atoms: readonly Atom[], i: number): boolean =>
-  atoms[i]!.text === "duplex" && /^(?:super|lean|hyper)$/.test(atoms[i - 1]?.text ?? (atoms[i - 2]?.text ?? ""));
+  atoms[i]!.text === "duplex" && /^(?:super|lean|hyper)$/.test(atoms[i - 1]?.text ?? atoms[i - 2]?.text ?? "");
 
 function isLikely(span: readonly Atom[], next: Atom | undefined): boolean {
   const [first] = span;

@@ -64,7 +64,8 @@ function isCode(text: string, next: string): boolean {
   if (/\/[a-z]{0,3}\d{3}/.test(text) || /[a-z\d]\+/.test(text) || /^\d{3,5}-?(?![x"'])[a-z]\d*$/.test(text))
     return !/^\d{3,4}-?[m]$/.test(text);
   const letter = /^([a-z])(\d+)$/.exec(text);
-  if (/^\d{3,5}-[a-z]/.test(text) || /^(?:ss|st|sts|sus)\d{3,4}[a-z]?$|^\d\d(?:cr|mn|si)[a-z\d]*$/.test(text)) return true;
+  if (/^\d{3,5}-[a-z]/.test(text) || /^(?:ss|st|sts|sus)\d{3,4}[a-z]?$|^\d\d(?:cr|mn|si)[a-z\d]*$/.test(text))
+    return true;
   if (letter === null) return false;
   // L6000, D50, U200: a length, a diameter, a channel that the size reader asks about.
   if (/^(?:l\d{3,}|d\d{2,}|[ux]\d+)$/.test(text)) return false;

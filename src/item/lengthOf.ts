@@ -30,6 +30,16 @@ export function lengthOf(
 ): number | InputError {
   const read = attemptField(() => readLength(text, units));
   if (read instanceof InputError) return read;
+  const open = openLength({ text, bare }, read, units);
+  if (open !== undefined) return open;
+  const sold = section instanceof InputError || section.hollow || random;
+  return bare
+    ? bareLength(text, read, otherUnit(Number(text.replace(",", ".")), read, sold, units), units, torn)
+    : read;
+}
+
+/** A length of two readings, or of none, whatever its unit. */
+function openLength({ text, bare }: LineLength, read: number, units: Units): InputError | undefined {
   if (thousands.test(text) && (!bare || units === "metric"))
     return itemRefusal("{text} may be {point} or {whole} mm: write it without the point", {
       text,
@@ -38,13 +48,20 @@ export function lengthOf(
     });
   if (read > k.longestBar.value && !bare)
     return itemRefusal("{text} is longer than any bar: is it the length of the whole order?", { text });
-  if (read === 0) return itemRefusal("a length must be more than zero");
-  const sold = section instanceof InputError || section.hollow || random;
-  if (bare && torn)
+  return read === 0 ? itemRefusal("a length must be more than zero") : undefined;
+}
+
+function bareLength(
+  text: string,
+  read: number,
+  other: string | undefined,
+  units: Units,
+  torn: boolean,
+): number | InputError {
+  if (torn)
     return itemRefusal("the line has inches and millimetres: {number} in or {number} mm? Write the length's unit", {
       number: text,
     });
-  const other = bare ? otherUnit(Number(text.replace(",", ".")), read, sold, units) : undefined;
   if (other === undefined) return read;
   return itemRefusal("a length of {number} without a unit may be {number} {unit} or {number} {other}: write the unit", {
     number: text,

@@ -29,7 +29,8 @@ export function lineUnits({ atoms, languages, other }: OpenLine): LineUnits {
     const unit = behind === undefined ? undefined : unitWords.get(behind);
     if (unit === "mm" || unit === "cm") written.add("metric");
     else if (unit === "in") written.add("inch");
-    else if (unit !== undefined && behind !== undefined && longUnits.has(behind)) hinted.add(unit === "m" ? "metric" : "inch");
+    else if (unit !== undefined && behind !== undefined && longUnits.has(behind))
+      hinted.add(unit === "m" ? "metric" : "inch");
     const hint = hintOf(kind, text);
     if (hint !== undefined) hinted.add(hint);
   });

@@ -31,6 +31,7 @@ export function openLine(description: string): OpenLine {
     languages,
     stop: stop ?? (pair.test(once.text) ? { kind: "other shape", word: "2L" } : undefined),
     series,
-    other: once.other, odd: once.odd,
+    other: once.other,
+    odd: once.odd,
   };
 }

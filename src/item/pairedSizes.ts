@@ -1,3 +1,4 @@
+import { itemConstants as k } from "../data/itemConstants";
 import type { Units } from "../quantities";
 
 const number = String.raw`(\d+(?:[.,]\d+)?)`;
@@ -6,10 +7,7 @@ const pair = new RegExp(`(?<![\\d.,/\\p{L}-])(?:Ø ?)?${number} ?${unit} ?/ ?${n
 const bracket = /\(([^()]*)\)/g;
 const measure = /(?:(\d+)[ -])?(\d+)\/(\d+)(')?|\d+(?:[.,]\d+)?'?|\.\d+'?/g;
 const hollow = /(?<!\p{L})(?:tubes?|tubing|tbg|pipes?|dom|chs)(?!\p{L})/iu;
-const inch = 25.4;
-const feet = 304.8;
-/** A size in the other unit is rounded. */
-const close = 0.05;
+const inch = k.inch.value;
 
 /**
  * A line in which what is written in pairs stands once: outside over inside diameter of a tube as OD x ID, and a size in brackets in the
@@ -18,13 +16,18 @@ const close = 0.05;
  * @returns the same line [text], and the unit of the numbers before such brackets
  * @source common practice, no source
  */
-export function pairedSizes(text: string): { readonly text: string; readonly other: Units | undefined; readonly odd: string | undefined } {
+export function pairedSizes(text: string): {
+  readonly text: string;
+  readonly other: Units | undefined;
+  readonly odd: string | undefined;
+} {
   let [other, odd]: [Units | undefined, string | undefined] = [undefined, undefined];
   const once = text.replace(bracket, (all, inside: string, at: number) => {
     if (!isMeasures(inside)) return all;
     if (!isSame(inside, text.slice(0, at))) {
       // A length and another in brackets: neither is known.
-      const single = /^[\d.,\s]+(?:mm|in|inch|["'])?\s*$/i.test(inside) && /(?:mm|in|["'])\s*$/i.test(text.slice(0, at));
+      const single =
+        /^[\d.,\s]+(?:mm|in|inch|["'])?\s*$/i.test(inside) && /(?:mm|in|["'])\s*$/i.test(text.slice(0, at));
       if (single) odd ??= all;
       return single ? " " : all;
     }
@@ -35,19 +38,25 @@ export function pairedSizes(text: string): { readonly text: string; readonly oth
 }
 
 function outsideInside(text: string): string {
-  return text.replace(pair, (all, outside: string, first = "", inside: string, second = "") => {
-    const [od, id] = [outside, inside].map((part) => Number(part.replace(",", ".")));
-    const unit = second === "" ? first : second;
-    return od! > id! && 2 * id! > od! ? ` ${outside}${unit} od x ${inside}${unit} id ` : all;
-  });
+  return text.replace(
+    pair,
+    (all: string, outside: string, first: string | undefined, inside: string, second: string | undefined) => {
+      const [od, id] = [outside, inside].map((part) => Number(part.replace(",", ".")));
+      const unit = second ?? first ?? "";
+      return od! > id! && 2 * id! > od! ? ` ${outside}${unit} od x ${inside}${unit} id ` : all;
+    },
+  );
 }
 
 const isMetric = (inside: string): boolean => /\d ?mm/i.test(inside);
 
 const millimetres = (text: string, metric: boolean): readonly number[] =>
   Array.from(text.matchAll(measure), ([all, whole = "0", top, bottom, foot]) => {
-    const value = bottom === undefined ? Number(all.replace(/'$/, "").replace(",", ".")) : Number(whole) + Number(top) / Number(bottom);
-    return value * (foot !== undefined || all.endsWith("'") ? feet : metric ? 1 : inch);
+    const value =
+      bottom === undefined
+        ? Number(all.replace(/'$/, "").replace(",", "."))
+        : Number(whole) + Number(top) / Number(bottom);
+    return value * (foot !== undefined || all.endsWith("'") ? k.foot.value : metric ? 1 : inch);
   });
 
 /** Nothing but numbers with their unit. */
@@ -61,5 +70,9 @@ function isSame(inside: string, before: string): boolean {
   const metric = isMetric(inside);
   const mine = millimetres(inside, metric);
   const theirs = millimetres(before, !metric).slice(-mine.length);
-  return mine.length > 0 && mine.length === theirs.length && mine.every((mm, i) => Math.abs(mm / theirs[i]! - 1) < close);
+  return (
+    mine.length > 0 &&
+    mine.length === theirs.length &&
+    mine.every((mm, i) => Math.abs(mm / theirs[i]! - 1) < k.closeSizes.value)
+  );
 }

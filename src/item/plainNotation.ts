@@ -50,7 +50,7 @@ export function plainNotation(text: string, languages: ReadonlySet<string>): str
   const commaLanguages = new Set([...pointThousands, ...spaceThousands, "es"]);
   const pointed = has(commaLanguages) && [...languages].some((one) => pointThousands.has(one));
   const commas = pointed || (has(spaceThousands) && /\d,\d/.test(text));
-  if (commas) plain = plain.replace(/(?<![\d.,])([1-9]\d?)\.(\d{3})(?= ?mm(?!\p{L}))/gu, "$1$2");
-  if (has(spaceThousands)) plain = plain.replace(/(?<![\d.,x×] ?)([1-9]\d?) (\d{3})(?= ?mm(?!\p{L}))/gu, "$1$2");
+  if (commas) plain = plain.replace(/(?<![\d.,/])([1-9]\d?)\.(\d{3})(?= ?mm(?!\p{L}))/giu, "$1$2");
+  if (has(spaceThousands)) plain = plain.replace(/(?<![\d.,x×/] ?)([1-9]\d?) (\d{3})(?= ?mm(?!\p{L}))/giu, "$1$2");
   return plain;
 }

@@ -5,7 +5,10 @@ const signs: readonly (readonly [RegExp, string])[] = [
   [/[Φφϕ⌀∅￠ø]/g, "Ø"],
   [/(?<!\p{L})[Фф](?!\p{L})/gu, "Ø"],
   // Between figures the Cyrillic letter is the sign of multiplication; in 40Х it is the steel's.
-  [/(?<=\d["']? )[хХχ](?= [\d.,Ø])|(?<=\d[\d"'мm]{0,3})[хХχ](?=(?:Ø|\d[\d.,]*|[.,]\d+) ?(?:[^\p{L}\d]|мм|mm|м(?!\p{L})|[xхХ×]|т(?!\p{L})|$))/gu, "x"],
+  [
+    /(?<=\d["']? )[хХχ](?= [\d.,Ø])|(?<=\d[\d"'мm]{0,3})[хХχ](?=(?:Ø|\d[\d.,]*|[.,]\d+) ?(?:[^\p{L}\d]|мм|mm|м(?!\p{L})|[xхХ×]|т(?!\p{L})|$))/gu,
+    "x",
+  ],
   // Steel 20 of GOST 1050.
   [/(?<!\p{L})(?:сталь|ст\.?) ?(\d{1,2})(?![\d.xх×]|,\d|\s?мм)/giu, "ст$1"],
   [/[㎜]/g, "mm"],

@@ -47,7 +47,8 @@ export function readItem(description: string | number, units: Units | undefined,
 
 /** The item with its refusals as they are told: each names the line, and proposes nothing that is refused. */
 function told(item: Item, line: string, units: Units): Item {
-  const isGood = (proposed: string): boolean => !(attemptField(() => readSection(proposed, units)) instanceof InputError);
+  const isGood = (proposed: string): boolean =>
+    !(attemptField(() => readSection(proposed, units)) instanceof InputError);
   const tell = <T>(field: T | InputError): T | InputError =>
     field instanceof InputError ? tellRefusal(field, line, isGood) : field;
   const fields = { section: tell(item.section), grade: tell(item.grade), quantity: tell(item.quantity) };

@@ -51,19 +51,36 @@ export function readLine(open: OpenLine, bare: BareUnit, own: readonly Material[
   const size = takeSize(line, { length: named === undefined, quantity: quantity === undefined });
   const sized = sizeOf(line, size, material);
   const section = refuseUnsure(open, line, sized, size.length ?? named);
-  const said = open.odd === undefined ? (named ?? size.length) : itemRefusal("{odd} is not what stands before it", { odd: open.odd.trim() });
+  const said = oddLength(open) ?? named ?? size.length;
   const loose = said === undefined ? looseNumber(line, material) : undefined;
   const counted = quantity ?? size.quantity;
   const told = said ?? loose ?? missingLength(size, counted);
-  const length =
-    told instanceof InputError
-      ? told
-      : lengthOf(told, section, named === undefined ? size.units : units, random, isTorn(bare));
-  const plain = open.stop !== undefined && material.note.startsWith("plain name");
-  const grade =
-    isOpenGrade(size, sized, material) ? sized : plain && section instanceof InputError ? section : (loose ?? material.grade);
-  return itemOf({ section, grade, length, quantity: counted ?? noQuantity, unread: unreadOf(line), notes: notesOf(bare, section, material, told) });
+  const length = measured(told, section, named === undefined ? size.units : units, random, bare);
+  const grade = loose ?? gradeBeside(open, section, material);
+  const notes = notesOf(bare, section, material, told);
+  const decided = isOpenGrade(size, sized, material) ? sized : grade;
+  return itemOf({ section, grade: decided, length, quantity: counted ?? noQuantity, unread: unreadOf(line), notes });
 }
+
+const measured = (
+  told: LineLength | InputError,
+  section: Section | InputError,
+  units: Units,
+  random: boolean,
+  bare: BareUnit,
+): number | InputError => (told instanceof InputError ? told : lengthOf(told, section, units, random, isTorn(bare)));
+
+/** Beside goods a plain name says nothing of a bar. */
+const gradeBeside = (
+  { stop }: OpenLine,
+  section: Section | InputError,
+  { grade, note }: LineMaterial,
+): Material | InputError =>
+  section instanceof InputError && stop !== undefined && note.startsWith("plain name") ? section : grade;
+
+/** Brackets hold another measure than stands before them. */
+const oddLength = ({ odd }: OpenLine): InputError | undefined =>
+  odd === undefined ? undefined : itemRefusal("{odd} is not what stands before it", { odd: odd.trim() });
 
 /** What was assumed: the unit of numbers that have none, and what the readers of size and grade say. */
 function notesOf(
@@ -122,9 +139,7 @@ const maySize = /^[a-z]\d{1,2}$|^\d+[a-z]?$|\dx\d/;
 function sizeOf(line: Line, { section }: LineSize, { unknown, numbers }: LineMaterial): Section | InputError {
   if (!(section instanceof InputError)) {
     const open = unknown.find((code) => maySize.test(code));
-    return open === undefined
-      ? section
-      : itemRefusal("{code} is not known; it may belong to the size", { code: open });
+    return open === undefined ? section : itemRefusal("{code} is not known; it may belong to the size", { code: open });
   }
   const sized = line.atoms.some(({ kind }, i) => kind === "number" && line.roles[i] === "size");
   const [number] = numbers;

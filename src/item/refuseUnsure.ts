@@ -1,3 +1,4 @@
+import { itemConstants as k } from "../data/itemConstants";
 import { tableless } from "../data/itemWords";
 import { tagWords, unitWords } from "../data/sectionWords";
 import { InputError } from "../errors";
@@ -29,16 +30,25 @@ export function refuseUnsure(
   if (stop !== undefined) return itemRefusal(stops[stop.kind], { word: stop.word });
   if (section instanceof InputError) {
     const named = line.atoms.find(({ text }) => tableless.has(text))?.typed ?? (isSeries(line) ? series : undefined);
-    return named === undefined ? section : itemRefusal("{series} is a series whose table is not here", { series: named });
+    return named === undefined
+      ? section
+      : itemRefusal("{series} is a series whose table is not here", { series: named });
   }
+  if (section.pieceArea > k.largestUnwritten.value && !isUnited(line))
+    return itemRefusal("{size} is larger than any bar: write its unit", { size: section.text });
   const words = line.atoms.flatMap((_, i) => (isUnread(line, i) ? [i] : []));
   const [first] = words;
   if (first === undefined) return section;
   const beside = words.find((i) => isBare(line, i - 1) || isBare(line, i + 1));
   if (beside !== undefined && isOneNumber(line))
-    return itemRefusal('"{word}" is not read, and the number beside it may belong to it', { word: typed(line, beside) });
+    return itemRefusal('"{word}" is not read, and the number beside it may belong to it', {
+      word: typed(line, beside),
+    });
   if (!section.hollow && isShort(section, line, length))
-    return itemRefusal('"{word}" is not read: {size}, or hollow with that wall?', { word: typed(line, first), size: section.text });
+    return itemRefusal('"{word}" is not read: {size}, or hollow with that wall?', {
+      word: typed(line, first),
+      size: section.text,
+    });
   return section;
 }
 
@@ -54,10 +64,19 @@ const stops = {
 
 const typed = ({ atoms }: Line, i: number): string => atoms[i]!.typed;
 
+/** A unit stands behind a number of the line. */
+const isUnited = ({ atoms }: Line): boolean =>
+  atoms.some(({ kind }, i) => kind === "number" && unitWords.has(atoms[i + 1]?.text ?? ""));
+
 /** A word, of more than one letter, that no reader knows. */
 function isUnread({ atoms, roles }: Line, i: number): boolean {
   const { kind, text } = atoms[i]!;
-  return roles[i] === "unread" && (kind === "word" || (kind === "mark" && /\p{L}/u.test(text))) && text.length > 1 && knownWord(text) === undefined;
+  return (
+    roles[i] === "unread" &&
+    (kind === "word" || (kind === "mark" && /\p{L}/u.test(text))) &&
+    text.length > 1 &&
+    knownWord(text) === undefined
+  );
 }
 
 /** A number of the size without a unit or a tag behind it. */
@@ -72,13 +91,18 @@ const isOneNumber = ({ atoms, roles }: Line): boolean =>
 /** A length below half of the size. */
 function isShort({ text }: Section, { units }: Line, length: LineLength | InputError | undefined): boolean {
   if (length === undefined || length instanceof InputError) return false;
-  const mm = attemptField(() => readLength(length.text, / mm/.test(text) ? "metric" : / in/.test(text) ? "inch" : units));
+  const mm = attemptField(() =>
+    readLength(length.text, / mm/.test(text) ? "metric" : / in/.test(text) ? "inch" : units),
+  );
   return !(mm instanceof InputError) && 2 * mm < widest(text);
 }
 
-const inch = 25.4;
+const inch = k.inch.value;
 
 /** The largest dimension that a canonical size prints [mm]. */
 function widest(text: string): number {
-  return Math.max(0, ...Array.from(text.matchAll(/([\d.]+) (in|mm|cm)/g), ([, n, unit]) => Number(n) * (unit === "in" ? inch : 1)));
+  return Math.max(
+    0,
+    ...Array.from(text.matchAll(/([\d.]+) (in|mm|cm)/g), ([, n, unit]) => Number(n) * (unit === "in" ? inch : 1)),
+  );
 }

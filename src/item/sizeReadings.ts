@@ -33,7 +33,10 @@ export function sizeReadings(
     const kept = indices.filter((i) => !left.includes(i));
     const unit = left.map((i) => unitWords.get(atoms[i]!.text)).find((found) => found !== undefined);
     const section = attemptField(() =>
-      readSection(textOf(atoms, kept, joined), behindX && unit !== undefined ? (unit === "in" ? "inch" : "metric") : units),
+      readSection(
+        textOf(atoms, kept, joined),
+        behindX && unit !== undefined ? (unit === "in" ? "inch" : "metric") : units,
+      ),
     );
     return section instanceof InputError ? section : { section, left, behindX };
   };
@@ -47,7 +50,9 @@ export function sizeReadings(
   const stripped = tail === undefined ? [] : [read(tail, true)];
   const apart = groups.length === 1 ? [] : groups.map((group) => read(group, false));
   const found = [...stripped, ...apart].filter(isReading);
-  const bound = found.filter(({ left, behindX }) => !left.some((i) => isBound(atoms, i) || (!behindX && atoms[i]!.kind === "x")));
+  const bound = found.filter(
+    ({ left, behindX }) => !left.some((i) => isBound(atoms, i) || (!behindX && atoms[i]!.kind === "x")),
+  );
   if (found.length > 0) return likely(bound.length > 0 ? bound : found);
   // 2 flat 6x1x12: a number in front, and a length behind the x.
   const both = tail === undefined || groups.length === 1 ? whole : read([...groups[0]!, ...tail], true);
@@ -72,7 +77,7 @@ function withWall(
   if (!isWall || sides!.filter((i) => atoms[i]!.kind === "number").length !== 2) return undefined;
   const words = indices.flatMap((i) => atoms[i]!.text.split(" "));
   if (!words.some((word) => boxWords.has(word))) return undefined;
-  const found = read([], false, wall[0]!);
+  const found = read([], false, wall[0]);
   return found instanceof InputError || !found.section.hollow ? undefined : found;
 }
 
@@ -87,7 +92,10 @@ function likely(readings: readonly SizeReading[]): readonly SizeReading[] {
 /** The atoms as the size reader gets them; where something was taken out between two, a comma keeps them apart. */
 function textOf(atoms: readonly Atom[], indices: readonly number[], joined?: number): string {
   return indices
-    .map((i, k) => `${i === joined ? " x " : k === 0 ? "" : indices[k - 1] !== i - 1 ? ", " : atoms[i]!.spaced ? " " : ""}${atoms[i]!.text}`)
+    .map(
+      (i, k) =>
+        `${i === joined ? " x " : k === 0 ? "" : indices[k - 1] !== i - 1 ? ", " : atoms[i]!.spaced ? " " : ""}${atoms[i]!.text}`,
+    )
     .join("");
 }
 

@@ -156,9 +156,6 @@ function numberAt(line: Line, i: number): Span | undefined {
 
 const isGradeNumber = ({ atoms }: Line, i: number): boolean => materialIndex.has(textAt(atoms, i));
 
-/** Never behind the number where one follows. */
-const lengthWords: ReadonlySet<string> = new Set(["length"]);
-
 /** The number is surely of the size: behind x, a diameter sign or a tag. */
 function isSized({ atoms }: Line, i: number): boolean {
   const before = textAt(atoms, i - 1);
@@ -175,14 +172,22 @@ function tailedAt(line: Line, i: number): Span | undefined {
   if (span === undefined) return undefined;
   const tail = span.to + 1;
   if (!isUnit(line, tail, lengthTails) || notTails.has(textAt(line.atoms, tail + 1))) return undefined;
+  if (isOfNext(line, i, tail)) return undefined;
   const alone = numberAt(line, tail + 1) === undefined && !isGradeNumber(line, i);
-  const before = line.atoms[i - 1];
-  const parted = before?.kind === "x" || (before?.text === "-" && before.spaced);
-  // 12 mm, length 80 mm: the word belongs to the number behind it.
+  return !span.bare || isParted(line, i) || alone ? span : undefined;
+}
+
+/** 12 mm, length 80 mm: the word belongs to the number behind it. */
+function isOfNext(line: Line, i: number, tail: number): boolean {
   const next = numberAt(line, tail + 1) ?? longAt(line, tail + 1);
-  const labels = next !== undefined && !isGradeNumber(line, tail + 1);
-  if (labels && (lengthWords.has(line.atoms[tail]!.text) || isSized(line, i))) return undefined;
-  return !span.bare || parted || alone ? span : undefined;
+  if (next === undefined || isGradeNumber(line, tail + 1)) return false;
+  return textAt(line.atoms, tail) === "length" || isSized(line, i);
+}
+
+/** Behind an x, or a dash that stands apart. */
+function isParted({ atoms }: Line, i: number): boolean {
+  const before = atoms[i - 1];
+  return before?.kind === "x" || (before?.text === "-" && before.spaced);
 }
 
 /** L=6000, length 24, cut to 12-1/2", @ 24". */

@@ -39,14 +39,9 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
     asked.set(designation, answer);
     return answer instanceof InputError ? answer : answer.material;
   };
-  const alloys = alloySpans(line, find);
-  for (const { from, to } of alloys) line.roles.fill("material", from, to + 1);
+  const alloys = takeAlloys(line, find);
   const found = gradeSpans(line, new Set(own.map(({ name }) => compactDesignation(name))));
-  const coded = line.atoms.flatMap(({ kind, text }, i) =>
-    kind === "code" && line.roles[i] === "" && !found.some(({ from, to }) => from <= i && i <= to)
-      ? [{ from: i, to: i, text: text.replace(/[()]/g, ""), strong: true }]
-      : [],
-  );
+  const coded = codesOf(line, found);
   const codes = coded.filter(({ text }) => !(find(text) instanceof InputError));
   const strong = [...alloys, ...found.filter((span) => span.strong), ...codes].sort((a, b) => a.from - b.from);
   const spans =
@@ -56,20 +51,42 @@ export function takeMaterial(line: Line, own: readonly Material[]): LineMaterial
   const suffixes = left.filter(({ text }) => belongs(text, spans, find));
   for (const { from } of suffixes) line.roles[from] = "material";
   const unknown = left.filter((code) => !suffixes.includes(code)).map(({ text }) => text);
-  const numbers = spans.filter((span) => !alloys.includes(span)).flatMap(({ from, to }) => (from === to && line.atoms[from]!.kind === "number" ? [from] : []));
+  const numbers = spans
+    .filter((span) => !alloys.includes(span))
+    .flatMap(({ from, to }) => (from === to && line.atoms[from]!.kind === "number" ? [from] : []));
   const tail = [...suffixes.map(({ text }) => text).filter((text) => /^[thp]\d/.test(text)), ...conditions(line)];
   const grade = gradeOf(line, spans, tail, find);
   for (const { from, to } of found)
     for (let i = from; i <= to; i++) if (line.roles[i] === "" && !isShape(line, i)) line.roles[i] = "read";
-  const notes = [...asked.values()].flatMap((answer) =>
-    !(answer instanceof InputError) && answer.material === grade ? [answer.note] : [],
-  );
   return {
     grade: unknown.length > 0 ? unknownCode(unknown[0]!, grade, find) : grade,
-    note: notes.find((note) => note !== "") ?? "",
+    note: noteOf(asked, grade),
     unknown,
     numbers,
   };
+}
+
+/** Codes of the line that are in none of the designations found. */
+const codesOf = (line: Line, found: readonly GradeSpan[]): readonly GradeSpan[] =>
+  line.atoms.flatMap(({ kind, text }, i) =>
+    kind === "code" && line.roles[i] === "" && !found.some(({ from, to }) => from <= i && i <= to)
+      ? [{ from: i, to: i, text: text.replace(/[()]/g, ""), strong: true }]
+      : [],
+  );
+
+/** What the look-up of the grade assumed. */
+function noteOf(asked: ReadonlyMap<string, MaterialMatch | InputError>, grade: Material | InputError): string {
+  const notes = [...asked.values()].flatMap((answer) =>
+    !(answer instanceof InputError) && answer.material === grade ? [answer.note] : [],
+  );
+  return notes.find((note) => note !== "") ?? "";
+}
+
+/** The spans of alloys, taken out of the line. */
+function takeAlloys(line: Line, find: Find): readonly GradeSpan[] {
+  const alloys = alloySpans(line, find);
+  for (const { from, to } of alloys) line.roles.fill("material", from, to + 1);
+  return alloys;
 }
 
 /** Inconel 600: the number behind the word of an alloy family belongs to it, whether the table has that alloy or not. */
@@ -78,7 +95,8 @@ function alloySpans({ atoms, roles }: Line, find: Find): readonly GradeSpan[] {
     if (kind !== "word" || !alloyWords.has(text) || roles[i] !== "") return [];
     const at = textAt(atoms, i + 1) === "-" || textAt(atoms, i + 1) === "alloy" ? i + 2 : i + 1;
     const number = atoms[at];
-    if (number === undefined || number.kind === "mark" || !/^(?:[a-z]{1,2}-?)?\d{1,4}[a-z]{0,2}$/.test(number.text)) return [];
+    if (number === undefined || number.kind === "mark" || !/^(?:[a-z]{1,2}-?)?\d{1,4}[a-z]{0,2}$/.test(number.text))
+      return [];
     const named = [`${text} ${number.text}`, `alloy ${number.text}`, number.text];
     const known = named.find((name, k) => isNickel(find(name), k));
     return [{ from: i, to: at, text: known ?? named[0]!, strong: true }];

@@ -64,13 +64,18 @@ function behindLabel(atoms: readonly Atom[], i: number): Count | undefined {
   const { text } = atoms[i]!;
   const marked = [":", "=", "#", "."].includes(textAt(atoms, i + 1));
   const number = atoms[i + (marked ? 2 : 1)];
+  if (number?.kind !== "number") return undefined;
   const label = countLabels.has(text) || (marked && countWords.has(text) && text !== "no");
-  const alone =
-    countWords.has(text) && text !== "no" && text !== "st" && atoms[i - 1]?.kind !== "number" && !isMeasured(atoms[i + 2]);
-  return (label || (alone && /^\d{1,4}$/.test(number?.text ?? "") && !materialIndex.has(number!.text))) &&
-    number?.kind === "number"
+  return label || isLabel(atoms, i, number.text)
     ? { text: number.text, from: i, to: i + (marked ? 2 : 1), unsure: false }
     : undefined;
+}
+
+/** Pieces 100: no number before the word, and behind it a plain one. */
+function isLabel(atoms: readonly Atom[], i: number, number: string): boolean {
+  const { text } = atoms[i]!;
+  if (!countWords.has(text) || text === "no" || text === "st" || atoms[i - 1]?.kind === "number") return false;
+  return !isMeasured(atoms[i + 2]) && /^\d{1,4}$/.test(number) && !materialIndex.has(number);
 }
 
 function beforeWord(atoms: readonly Atom[], i: number): Count | undefined {
@@ -99,13 +104,23 @@ function isMeasured(atom: Atom | undefined): boolean {
 
 /** 50x50x5 S235, 4 x 2400 mm: behind the whole size, a count times a length with its unit. */
 function timesLength({ atoms, roles }: Line, i: number): Count | undefined {
-  const [before, x, number, unit] = [atoms[i - 1], atoms[i + 1], atoms[i + 2], atoms[i + 3]];
-  const isLength = number?.kind === "number" && unit !== undefined && lengthUnits.has(unit.text) && atoms[i + 4]?.kind !== "x";
-  if (x?.kind !== "x" || !isLength || !atoms[i]!.spaced || !/^\d{1,3}$/.test(atoms[i]!.text) || before === undefined) return undefined;
-  const apart = before.kind === "code" || (before.kind === "word" && !shapeWords.has(before.text) && before.text !== "dia");
-  const sized = atoms.slice(0, i).some(({ kind, text }, at) => roles[at] === "" && kind === "x" && text === "x");
-  const long = Number(number.text.replace(",", ".")) > (unit.text === "mm" ? k.shortestTimes.value * Number(atoms[i]!.text) : 0);
-  return apart && sized && long ? { text: atoms[i]!.text, from: i, to: i, unsure: false } : undefined;
+  const { text, spaced } = atoms[i]!;
+  if (!spaced || !/^\d{1,3}$/.test(text) || !isApart(atoms[i - 1]) || !isLongBehind(atoms, i)) return undefined;
+  const sized = atoms.slice(0, i).some(({ kind }, at) => roles[at] === "" && kind === "x");
+  return sized ? { text, from: i, to: i, unsure: false } : undefined;
+}
+
+/** Nothing that the number could belong to. */
+const isApart = (before: Atom | undefined): boolean =>
+  before?.kind === "code" || (before?.kind === "word" && !shapeWords.has(before.text) && before.text !== "dia");
+
+/** An x, and a length with its unit that is long enough for a piece. */
+function isLongBehind(atoms: readonly Atom[], i: number): boolean {
+  const [x, number, unit, next] = atoms.slice(i + 1);
+  if (x?.kind !== "x" || number?.kind !== "number" || !lengthUnits.has(unit?.text ?? "") || next?.kind === "x")
+    return false;
+  const least = unit!.text === "mm" ? k.shortestTimes.value * Number(atoms[i]!.text) : 0;
+  return Number(number.text.replace(",", ".")) > least;
 }
 
 const lengthUnits: ReadonlySet<string> = new Set(["mm", "m", "cm", "ft", "'"]);

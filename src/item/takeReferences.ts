@@ -1,3 +1,4 @@
+import { itemConstants as k } from "../data/itemConstants";
 import { longUnits, referenceLabels, referenceTails } from "../data/itemWords";
 import { compactDesignation } from "../material/compactDesignation";
 import { materialIndex } from "../material/materialIndex";
@@ -37,7 +38,7 @@ function isTolerance(line: Line, i: number): boolean {
   if (atoms[i - 1] === undefined) return false;
   const sized = atoms.slice(0, i).some(({ kind }) => kind === "number");
   const graded = atoms.some(
-    ({ kind, text: other }, k) => k !== i && kind === "code" && materialIndex.has(compactDesignation(other)),
+    ({ kind, text: other }, at) => at !== i && kind === "code" && materialIndex.has(compactDesignation(other)),
   );
   return graded || (sized && units === "metric");
 }
@@ -45,10 +46,9 @@ function isTolerance(line: Line, i: number): boolean {
 /** A price, a weight or a tolerance, with the signs before it and the unit behind it. */
 function aside({ atoms, roles }: Line, i: number): void {
   let from = i;
-  while (!atoms[from]!.spaced && atoms[from - 1]?.kind === "mark") from -= 1;
+  while (isGlued(atoms, from)) from -= 1;
   if (isRate(atoms, i)) {
-    const first = from < i || textAt(atoms, i - 1) === "@" ? Math.min(from, i - 1) : i;
-    roles.fill("unread", Math.max(first, 0), i + 3);
+    roles.fill("unread", from, i + k.priceAtoms.value + 1);
     return;
   }
   const weighed = from === i && textAt(atoms, i - 1) !== "x" && referenceTails.has(textAt(atoms, i + 1));
@@ -59,13 +59,30 @@ function aside({ atoms, roles }: Line, i: number): void {
   roles.fill("unread", from, to + 1);
 }
 
+/** A sign joined to what stands behind it. */
+const isGlued = (atoms: Line["atoms"], i: number): boolean =>
+  (!atoms[i]!.spaced && atoms[i - 1]?.kind === "mark") || (textAt(atoms, i - 1) === "@" && isRate(atoms, i));
+
 /** 62/kg, 1.25/lb. */
 function isRate(atoms: Line["atoms"], i: number): boolean {
   const [slash, unit] = [atoms[i + 1], atoms[i + 2]];
   return slash?.text === "/" && !slash.spaced && rates.has(unit?.text ?? "") && !/^[x#]$/.test(textAt(atoms, i - 1));
 }
 
-const rates: ReadonlySet<string> = new Set(["kg", "lb", "lbs", "mtr", "m", "ft", "pc", "pcs", "nos", "each", "ton", "t"]);
+const rates: ReadonlySet<string> = new Set([
+  "kg",
+  "lb",
+  "lbs",
+  "mtr",
+  "m",
+  "ft",
+  "pc",
+  "pcs",
+  "nos",
+  "each",
+  "ton",
+  "t",
+]);
 const leads: ReadonlySet<string> = new Set(["$", "€", "+", "±", "₹", "£", "¥", "₽", "₩"]);
 
 const signs: ReadonlySet<string> = new Set([":", "#", "=", "."]);

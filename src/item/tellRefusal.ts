@@ -16,10 +16,15 @@ const proposal = /[;:,.?]? ?(?:write|Write|did you mean|first|give) (?:for examp
 export function tellRefusal(refusal: InputError, line: string, isGood: (proposed: string) => boolean): InputError {
   const facts = Object.entries(refusal.facts);
   if (facts.length === 0 || facts.some(([, fact]) => typeof fact !== "string")) return refusal;
-  const told = refusal.problem.replace(/\{(\w+)\}/g, (hole, name: string) => String(refusal.facts[name] ?? hole));
+  const told = refusal.problem.replace(
+    /\{(\w+)\}/g,
+    (hole, name: string) => (refusal.facts[name] as string | undefined) ?? hole,
+  );
   const proposed = examples.test(told) ? proposal.exec(told) : null;
   const text =
-    proposed === null || isGood(proposed[1]!) ? told : told.slice(0, proposed.index) + (/\?/.test(proposed[0].charAt(0)) ? "?" : "");
+    proposed === null || isGood(proposed[1]!)
+      ? told
+      : told.slice(0, proposed.index) + (/\?/.test(proposed[0].charAt(0)) ? "?" : "");
   const quoted = `${text} (in: ${line.trim().replace(/\s+/g, " ")})`;
   const room = k.longestRefusal.value;
   return itemRefusal("{text}", {

@@ -30,24 +30,31 @@ export function translateLine(description: string): Translation {
   const languages = likeliest(units);
   let [text, stop, series]: [string, Translation["stop"], string | undefined] = ["", undefined, undefined];
   units.forEach((unit, i) => {
-    const meaning = meaningOf(unit, languages);
-    const kind = meaning === undefined ? undefined : stopOf(meaning);
+    const meaning = meaningOf(unit, languages) ?? "";
     const next = units[i + 1]?.text ?? "";
-    if (meaning !== undefined && rolled.has(meaning)) series ??= unit.text + (/^ ?\d+/.exec(next)?.[0] ?? "");
+    if (rolled.has(meaning)) series ??= unit.text + (/^ ?\d+/.exec(next)?.[0] ?? "");
+    const kind = stopOf(meaning);
     if (kind !== undefined && !isOfBar(units, i)) stop ??= { kind, word: unit.text };
-    const becomes =
-      meaning === undefined || kind !== undefined || !(unit.asian || isPlaced(meaning, unit.word, text, next)) ? undefined : english(meaning, text);
-    if (becomes === undefined) text += unit.asian ? ` ${unit.text} ` : unit.text;
-    else text += `${/[\s(]$|^$/.test(text) ? "" : " "}${becomes}${/^[\s).,:=]|^$/.test(next) ? "" : " "}`;
+    text += written(unit, kind === undefined ? meaning : "", text, next);
   });
   return { text, languages, stop, series };
+}
+
+/** The English of a word with the spaces it needs; the word itself where it means nothing here. */
+function written(unit: WordUnit, meaning: string, before: string, next: string): string {
+  if (meaning === "" || !(unit.asian || isPlaced(meaning, unit.word, before, next)))
+    return unit.asian ? ` ${unit.text} ` : unit.text;
+  const [first, last] = [/[\s(]$|^$/.test(before), /^[\s).,:=]|^$/.test(next)].map((parted) => (parted ? "" : " "));
+  return `${first!}${english(meaning, before)}${last!}`;
 }
 
 /** Signs of its own, accents, or an abbreviation without vowels make a word sure of its language; so does its length. */
 const isSure = ({ text, word, asian }: WordUnit): boolean =>
   asian ||
   /\p{L}[^\0-\x7f]|[^\0-\x7f]\p{L}/u.test(text) ||
-  (/^[^aeiouy]{3,}$/.test(word) && knownWord(word) === undefined) || /[а-я]{2}/.test(word) || (word.length >= shortestSure && knownWord(word) === undefined);
+  (/^[^aeiouy]{3,}$/.test(word) && knownWord(word) === undefined) ||
+  /[а-я]{2}/.test(word) ||
+  (word.length >= shortestSure && knownWord(word) === undefined);
 const isShared = (language: string): boolean => language === "any" || language === "en";
 
 /** The languages that most words speak for. */
@@ -96,7 +103,12 @@ function isPlaced(meaning: string, word: string, before: string, next: string): 
   // St 37 is a steel.
   if (meaning === "pcs" && word === "st" && steel.test(next) && !/^\d{1,4} $/.test(before)) return false;
   if (/^\d/.test(next)) return !/\d$/.test(before) && joinedBefore.has(parts[0]!.split(" ")[0]!);
-  return !/[\d"']$/.test(before) || joinedBehind.has(meaning) || /^[^\dA-Za-z]/.test(before.slice(-1)) || !/^[\p{L}]/u.test(next);
+  return (
+    !/[\d"']$/.test(before) ||
+    joinedBehind.has(meaning) ||
+    /^[^\dA-Za-z]/.test(before.slice(-1)) ||
+    !/^[\p{L}]/u.test(next)
+  );
 }
 
 const rolled: ReadonlySet<string> = new Set(["channel", "I beam", "H beam"]);
@@ -105,7 +117,8 @@ const counted = /(?:^|[\s,;(])\d{1,4} ?$/;
 
 /** A bar behind a number counts. */
 function english(meaning: string, before: string): string {
-  if (meaning === "bars" || (meaning === "length or bars" && counted.test(before))) return counted.test(before) ? "bars" : "bar";
+  if (meaning === "bars" || (meaning === "length or bars" && counted.test(before)))
+    return counted.test(before) ? "bars" : "bar";
   return meaning
     .split("+")
     .map((part) => wordMeanings.get(part) ?? "")

@@ -26,12 +26,12 @@ const characters: ReadonlyMap<string, string> = new Map(
   ).flatMap(([from, to]) => Array.from(from, (character) => [character, to] as const)),
 );
 
-/** Most sizes hold nothing that is to be replaced. */
-const ordinary = /^[a-z0-9 .,/"-]*$/i;
-
 /** The Cyrillic letter as a sign of multiplication: between figures, where no letters of a steel follow, as in 12Х18Н10Т. */
 const cyrillic =
   /(?<=\d["']? )[\u0445\u0425](?= [\d.,])|(?<=\d[\d"'мm]{0,3})[\u0445\u0425](?=(?:\d[\d.,]*|[.,]\d+) ?(?:[^\p{L}\d]|мм|mm|m(?!\p{L})|м(?!\p{L})|[x\u0445\u0425×]|т(?!\p{L})|$))/gu;
+
+/** Most sizes hold nothing that is to be replaced. */
+const ordinary = /^[a-z0-9 .,/"-]*$/i;
 
 /**
  * A size or length in plain characters: lower case, one kind of dash, quote, multiplication sign and fraction, single spaces.
@@ -42,7 +42,6 @@ const cyrillic =
 export function normaliseSize(text: string): string {
   let plain = "";
   if (ordinary.test(text)) plain = text;
-  else
-    for (const character of text.normalize("NFC")) plain += characters.get(character) ?? character;
+  else for (const character of text.normalize("NFC")) plain += characters.get(character) ?? character;
   return plain.replace(cyrillic, "x").toLowerCase().replace(/''/g, '"').replace(/ +/g, " ").trim();
 }

@@ -20,13 +20,18 @@ export function platedBar(word: string, numbers: readonly Token[], defaultUnit: 
   const name = channel ? "u" : "h";
   const { list, notes } = sizeUnits(numbers, name, undefined, defaultUnit);
   const [depth, width, web, flange = web] = list.map(({ mm }) => mm) as [number, number, number, number?];
-  if (2 * flange! >= depth || (channel ? web >= width : 2 * web >= width))
-    throw new InputError("invalid", "section", "{name} is written depth x width x web x flange, a channel depth x flange x thickness", {
-      name: name.toUpperCase(),
-    });
+  if (2 * flange >= depth || (channel ? web >= width : 2 * web >= width))
+    throw new InputError(
+      "invalid",
+      "section",
+      "{name} is written depth x width x web x flange, a channel depth x flange x thickness",
+      {
+        name: name.toUpperCase(),
+      },
+    );
   return {
     text: `${name} ${list.map(({ text }) => text).join(" x ")}`,
     notes: [...notes, "by its dimensions, with sharp corners"],
-    shape: { kind: channel ? "channel" : "beam", depth, width, web, flange: flange!, slope: 0, root: 0, toe: 0 },
+    shape: { kind: channel ? "channel" : "beam", depth, width, web, flange: flange, slope: 0, root: 0, toe: 0 },
   };
 }

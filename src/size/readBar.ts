@@ -83,9 +83,9 @@ function hollowOrPipe(
   defaultUnit: Units,
 ): Bar {
   const has = (...words: readonly string[]) => words.some((word) => shapes.includes(word));
-  const metric = has("dn");
-  if ((schedule !== undefined && numbers.length < 2) || (family === "pipe" && (metric || has("nps") || numbers.length < 2)))
-    return pipeBar(numbers, schedule, metric);
+  const nominal = numbers.length < 2 || has("dn", "nps");
+  if ((schedule !== undefined && numbers.length < 2) || (family === "pipe" && nominal))
+    return pipeBar(numbers, schedule, has("dn"));
   const round = has("chs") || shapes.some((word) => shapeWords.get(word) === "round");
   const rectangular = has("rhs") || shapes.some((word) => shapeWords.get(word) === "flat");
   const tagged = numbers.some(({ tag }) => tag === "od" || tag === "id");

@@ -17,7 +17,12 @@ const shop = shopOf({
 });
 const big = shape("round 178 mm");
 const nothing = (what: string) => new InputError("invalid", what, "{parameter} is empty or 0");
-const sizeOnly = (size: string) => ({ shape: shape(size), grade: nothing("material"), length: nothing("length"), notes: [] });
+const sizeOnly = (size: string) => ({
+  shape: shape(size),
+  grade: nothing("material"),
+  length: nothing("length"),
+  notes: [],
+});
 const ask = (own: Partial<Parameters<typeof quote>[0]> = {}, block: Partial<Shop> = {}) =>
   quote({
     item: sizeOnly("round 178 mm"),

@@ -15,5 +15,7 @@ it.each([
   expect(meanings(word)).toBe(meaning);
 });
 it("a compound whose head is known means both (definition)", () => {
-  expect(findWord("vierkantbuis").some(({ meaning }) => meaning.includes("tube") || meaning.includes("square"))).toBe(true);
+  expect(findWord("vierkantbuis").some(({ meaning }) => meaning.includes("tube") || meaning.includes("square"))).toBe(
+    true,
+  );
 });

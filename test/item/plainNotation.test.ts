@@ -1,7 +1,8 @@
 import { expect, it } from "vitest";
 import { plainNotation } from "../../src/item/plainNotation";
 
-const plain = (text: string, ...languages: string[]) => plainNotation(text, new Set(languages)).replace(/\s+/g, " ").trim();
+const plain = (text: string, ...languages: string[]) =>
+  plainNotation(text, new Set(languages)).replace(/\s+/g, " ").trim();
 
 it.each([
   ["50x6T", "50x6 thk", ""],

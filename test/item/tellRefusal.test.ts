@@ -9,7 +9,9 @@ import { fixture, sentence } from "./fixture";
 it("quotes the line, and drops a proposal that is refused (definition)", () => {
   const refusal = itemRefusal('which shape is {text}? Write for example "{text}"', { text: "40" });
   expect(sentence(tellRefusal(refusal, "bar 40", () => false))).toBe("which shape is 40? (in: bar 40)");
-  expect(sentence(tellRefusal(refusal, "bar 40", () => true))).toBe('which shape is 40? Write for example "40" (in: bar 40)');
+  expect(sentence(tellRefusal(refusal, "bar 40", () => true))).toBe(
+    'which shape is 40? Write for example "40" (in: bar 40)',
+  );
 });
 
 describe("every refusal of the fixtures", () => {
@@ -17,7 +19,9 @@ describe("every refusal of the fixtures", () => {
   const refusals = lines.flatMap((line) =>
     ([undefined, "inch", "metric"] as const).flatMap((units) => {
       const { size, material, length, quantity } = readItem(line, units, []);
-      return [size, material, length, quantity].flatMap((field) => (field instanceof InputError ? [sentence(field)] : []));
+      return [size, material, length, quantity].flatMap((field) =>
+        field instanceof InputError ? [sentence(field)] : [],
+      );
     }),
   );
   it("takes at most 160 characters with the name of its argument", () => {

@@ -4,7 +4,10 @@ import { wordMeanings, wordStops } from "../../src/data/wordMeanings";
 import { wordIndex } from "../../src/item/wordIndex";
 import { foldWord } from "../../src/material/foldWord";
 
-const rows = lineWords.rows.trim().split("\n").map((row) => row.split(","));
+const rows = lineWords.rows
+  .trim()
+  .split("\n")
+  .map((row) => row.split(","));
 
 it("every row is found, folded, with a meaning and a mark (definition)", () => {
   for (const [language, word, meaning, mark] of rows) {
