@@ -30,7 +30,6 @@ en,bolt,goods,seen
 en,bolts,goods,memory
 en,bracket,goods,memory
 en,cap,goods,seen
-en,circlip,goods,memory
 en,clamp,goods,memory
 en,coil,goods,seen
 en,coolant,goods,memory
@@ -67,7 +66,6 @@ en,fabric,not metal,memory
 en,foam,not metal,memory
 en,glass,not metal,memory
 en,granite,not metal,memory
-en,hdpe,not metal,memory
 en,hose,not metal,memory
 en,leather,not metal,memory
 en,lexan,not metal,memory
@@ -78,7 +76,6 @@ en,nylatron,not metal,seen
 en,paint,not metal,memory
 en,peek,not metal,memory
 en,perspex,not metal,memory
-en,phenolic,not metal,memory
 en,plexi*,not metal,memory
 en,plywood,not metal,memory
 en,ptfe,not metal,memory

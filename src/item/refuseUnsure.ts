@@ -28,7 +28,7 @@ export function refuseUnsure(
   length: LineLength | InputError | undefined,
 ): Section | InputError {
   if (stop !== undefined) return itemRefusal(stops[stop.kind], { word: stop.word });
-  if (section instanceof InputError) return withSeries(section, line, series);
+  if (section instanceof InputError) return ofSeries(line, section, series);
   if (section.pieceArea > k.largestUnwritten.value && !isUnited(line))
     return itemRefusal("{size} is larger than any bar: write its unit", { size: section.text });
   const words = line.atoms.flatMap((_, i) => (isUnread(line, i) ? [i] : []));
@@ -47,10 +47,10 @@ export function refuseUnsure(
   return section;
 }
 
-/** The refusal names the series where that is what stopped the reading. */
-function withSeries(refusal: InputError, line: Line, series: string | undefined): InputError {
+/** A series without a table is named. */
+function ofSeries(line: Line, section: InputError, series: string | undefined): InputError {
   const named = line.atoms.find(({ text }) => tableless.has(text))?.typed ?? (isSeries(line) ? series : undefined);
-  return named === undefined ? refusal : itemRefusal("{series} is a series whose table is not here", { series: named });
+  return named === undefined ? section : itemRefusal("{series} is a series whose table is not here", { series: named });
 }
 
 /** A channel or beam by a number alone. */
