@@ -67,7 +67,9 @@ const typed = ({ atoms }: Line, i: number): string => atoms[i]!.typed;
 
 /** A unit stands behind a number of the line. */
 const isUnited = ({ atoms }: Line): boolean =>
-  atoms.some(({ kind }, i) => kind === "number" && unitWords.has(atoms[i + 1]?.text ?? ""));
+  atoms.some(
+    ({ kind }, i) => kind === "number" && /^(?:in|mm|cm)$/.test(unitWords.get(atoms[i + 1]?.text ?? "") ?? ""),
+  );
 
 /** A word, of more than one letter, that no reader knows. */
 function isUnread({ atoms, roles }: Line, i: number): boolean {

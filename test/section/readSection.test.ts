@@ -143,7 +143,7 @@ describe("order-list habits, refusals (common practice, no source)", () => {
     ["DIA 80", "write the unit, 80 in or 80 mm"],
     ["flat 80x20", "write the unit"],
     ["flat 100x1/2", "write the unit"],
-    ["SQ TUBE 2X2 11GA", "0.1196 in as steel sheet, 0.120 in as tube"],
+    ["FLAT 2X2 11GA", "0.1196 in as steel sheet, 0.120 in as tube"],
     ["gauge 11 tube 2", "gauge sizes are not read"],
     ["ROUND BAR STEEL 3", '"steel" is a material'],
     ["A36 W12x50", '"a36"'],
