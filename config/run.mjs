@@ -48,6 +48,8 @@ const programs = () => {
 const generate = (...flags) => {
   programs();
   step(`generate ${flags.join(" ")}`.trim(), ["build/generate.cjs", ...flags]);
+  // A new digest of the data is a source itself: the pages that print it are made once more.
+  if (!flags.includes("--check") && !isBuilt("programs")) generate();
 };
 
 const checks = [
