@@ -10,7 +10,7 @@ const ts = (configFile) => ({
   loader: "ts-loader",
   options: { transpileOnly: true, onlyCompileBundledFiles: true, configFile: here(configFile), instance: configFile },
 });
-const packed = { test: /[\\/]src[\\/]data[\\/]sections\w+\.ts$/, loader: here("config/packRows.cjs") };
+const packed = { test: /[\\/]src[\\/]data[\\/](?:sections\w+|materials)\.ts$/, loader: here("config/packRows.cjs") };
 const packedWords = { test: /[\\/]src[\\/]data[\\/]lineWords\.ts$/, loader: here("config/packWords.cjs") };
 const shared = (name) => ({
   name,

@@ -1,5 +1,6 @@
-// A build step for the tables of rolled shapes: their rows, written to be read by people, are packed column by column, each
-// number as its difference to the one above, which compresses better. src/data/unpackRows.ts gives the same text back.
+// A build step for the large tables: their rows, written to be read by people, are packed column by column, which compresses
+// better. Rolled shapes: each number as its difference to the one above; src/data/unpackRows.ts gives the same text back.
+// Materials: every cell as it stands; src/data/unpackTable.ts gives the same rows back.
 
 /** Decimal places of the numbers of a column; the numbers as whole steps of the last place. */
 const places = (cells) => Math.max(0, ...cells.map((c) => (c.split(".")[1] ?? "").length));
@@ -33,11 +34,23 @@ const packRows = (rows) => {
   return [lengths, ...columns.map(packColumn)].join("\n");
 };
 
+/** Rows of texts and numbers, as columns parted by newlines and cells by tabs; a column of numbers begins with "#". */
+const packTable = (rows) =>
+  rows[0].map((first, c) => (typeof first === "number" ? "#" : "") + rows.map((row) => row[c]).join("\t")).join("\n");
+
 const table = /rows: `([^`]*)`/g;
+const materials = /(export const materialRows: readonly MaterialRow\[\] = )(\[[^]*?\n\]);/;
 
 /** The loader: every table of a source file in place. */
 module.exports = function pack(source) {
+  const found = materials.exec(source);
+  if (found !== null) {
+    const packed = JSON.stringify(packTable(JSON.parse(found[2].replace(/,(?=\s*\])/g, ""))));
+    const call = `${found[1]}unpackTable(${packed}) as unknown as readonly MaterialRow[];`;
+    return `import { unpackTable } from "./unpackTable";\n${source.replace(found[0], () => call)}`;
+  }
   if (!table.test(source)) return source;
   return `import { unpackRows } from "./unpackRows";\n${source.replace(table, (_, rows) => `rows: unpackRows(${JSON.stringify(packRows(rows))})`)}`;
 };
 module.exports.packRows = packRows;
+module.exports.packTable = packTable;

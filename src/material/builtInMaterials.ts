@@ -53,10 +53,16 @@ function readDesignations(
   return found;
 }
 
+function readTradeNames(cells: string): readonly Designation[] {
+  return cells === ""
+    ? []
+    : cells.split(";").map((cell) => ({ kind: "trade name", text: cell.replace("~", ""), near: cell.startsWith("~") }));
+}
+
 function readRow(row: MaterialRow): Material {
   // prettier-ignore
   const [key, gradeCell, isDefault, tier, name, family, condition, answersTo, uns, sae, wnr, enNumber, enName, jis, letter, group,
-    density, least, most, tensile, percent, basis, forceKey, hazards, sources, marks, aliases] = row;
+    density, least, most, tensile, percent, basis, forceKey, hazards, sources, marks, aliases, tradeNames] = row;
   const grade = gradeCell === "" ? key : gradeCell;
   const stem = grade.replace(/^(?:al-|alloy|sae-|ti-|gci-|dci-|mal-)/, "").toUpperCase();
   const full = (text: string): string => (text.includes("@") ? text.split("@").join(stem) : text);
@@ -81,6 +87,7 @@ function readRow(row: MaterialRow): Material {
     force: forceConstants.get(forceKey),
     hazards: words(hazards),
     designations: readDesignations([uns, sae, wnr, enNumber, enName, jis], aliases, full),
+    tradeNames: readTradeNames(tradeNames),
     sources,
     marks,
   };

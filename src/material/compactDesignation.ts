@@ -6,7 +6,8 @@ const numeric = /^[\d.]+$/;
 /**
  * A designation in the form in which it is compared: compatibility forms folded, capitals, decimal comma as a point, the
  * words grade, class and type inside it left out, then spaces, hyphens, slashes, brackets and dots left out, except a
- * point between two digits (5.2100 must not become 52100) and a break between two numbers (17-4 must not become 174).
+ * point between two digits (5.2100 must not become 52100) and a break between two numbers (17-4 must not become 174). A
+ * number with # behind it is a Chinese steel: 45# becomes GB45.
  * @param text designation as typed [text]
  * @returns the compact form [text]; empty where nothing is left
  * @source common practice, no source
@@ -20,7 +21,9 @@ export function compactDesignation(text: string): string {
   if (folded.includes(",")) folded = folded.replace(/(\d),(?=\d)/g, "$1.");
   if (folded.includes("GR") || folded.includes("CLASS") || folded.includes("TYPE"))
     folded = folded.replace(gradeWord, " ");
+  if (folded.includes("#")) folded = folded.replace(/(?<![\d.])(\d+) ?#/g, " GB$1 ");
   if (folded.includes(".")) folded = folded.replace(/\.(?!\d)|(?<!\d)\./g, " ");
-  const pieces = folded.split(isAscii ? /[^A-Z0-9.]+/ : /[^\p{L}\p{N}.]+/u).filter((piece) => piece !== "");
-  return pieces.join(numeric.test(pieces.join("")) ? "-" : "");
+  const breaks = isAscii ? /[^A-Z0-9.]+/g : /[^\p{L}\p{N}.]+/gu;
+  const joined = folded.replace(breaks, "");
+  return numeric.test(joined) ? folded.replace(breaks, " ").trim().split(" ").join("-") : joined;
 }

@@ -4,6 +4,7 @@ import { builtInMaterials } from "./builtInMaterials";
 import { compactDesignation } from "./compactDesignation";
 import { foreignName } from "./foreignName";
 import { describeDesignation } from "./describeDesignation";
+import { lookAlikes } from "./lookAlikes";
 import type { Material } from "./material";
 import { materialIndex, type IndexEntry } from "./materialIndex";
 import { nearestDesignations } from "./nearestDesignations";
@@ -75,7 +76,8 @@ function rowOf({ material }: IndexEntry, condition: string, given: string): Mate
 }
 
 function noteOf(entry: IndexEntry, row: Material, condition: string): string {
-  const near = entry.designation.near ? [`the nearest in the table is ${row.name}`] : [];
+  const trade = entry.designation.kind === "trade name" ? [`trade name, taken as ${row.name}`] : [];
+  const near = entry.designation.near ? [`the nearest in the table is ${row.name}`] : trade;
   const others = builtInMaterials
     .filter((other) => other.grade === row.grade && other !== row)
     .map((other) => other.condition);
@@ -86,8 +88,15 @@ function noteOf(entry: IndexEntry, row: Material, condition: string): string {
   ].join("; ");
 }
 
-function lookUp({ form, families, condition }: Reading, given: string): MaterialMatch | undefined {
-  const entries = (materialIndex.get(form) ?? []).filter((entry) => families.every((family) => isOf(entry, family)));
+type EntriesOf = (form: string) => readonly IndexEntry[] | undefined;
+const asTyped: EntriesOf = (form) => materialIndex.get(form);
+
+function lookUp(
+  { form, families, condition }: Reading,
+  given: string,
+  entriesOf: EntriesOf = asTyped,
+): MaterialMatch | undefined {
+  const entries = (entriesOf(form) ?? []).filter((entry) => families.every((family) => isOf(entry, family)));
   const best = entries.filter((entry) => !entry.designation.near || entries.every((other) => other.designation.near));
   const entry = best.find(isOwnName) ?? best.find((candidate) => candidate.material.isDefault) ?? best[0];
   if (entry === undefined) return undefined;
@@ -109,9 +118,12 @@ function plain(text: string): MaterialMatch | undefined {
 function single(text: string, given: string): MaterialMatch | undefined {
   const found = plain(text) ?? lookUp({ form: compactDesignation(text), families: [], condition: "" }, given);
   if (found !== undefined) return found;
-  for (const reading of readDesignation(text)) {
-    const match = lookUp(reading, given);
-    if (match !== undefined) return match;
+  const readings = readDesignation(text);
+  for (const entriesOf of [asTyped, lookAlikes]) {
+    for (const reading of readings) {
+      const match = lookUp(reading, given, entriesOf);
+      if (match !== undefined) return match;
+    }
   }
   return undefined;
 }
@@ -140,7 +152,7 @@ function several(text: string, given: string): MaterialMatch | undefined {
 /**
  * The material that a designation names, and how it was read. Own materials come first, then plain names, then the table:
  * the designation as it stands, then without leading words (AISI, UNS, W.-Nr. …), product standard, family word and
- * condition. One designation is never answered with another: same before near, and two equals are refused naming both.
+ * condition, then with Latin and Cyrillic letters that look alike taken for each other. One designation is never answered with another: same before near, and two equals are refused naming both.
  * @param designation as typed [text], or a number in a cell [-]
  * @param own materials of the shop block [-]
  * @returns material, matched designation and note [-]

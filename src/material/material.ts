@@ -2,7 +2,7 @@ import type { ForceConstants } from "../data/forceConstants";
 import type { Basis, Group } from "../data/groups";
 
 export type DesignationKind =
-  "name" | "UNS" | "AISI, SAE or ASTM" | "W.-Nr." | "EN number" | "EN name" | "JIS" | "also called";
+  "name" | "UNS" | "AISI, SAE or ASTM" | "W.-Nr." | "EN number" | "EN name" | "JIS" | "also called" | "trade name";
 
 export interface Designation {
   readonly kind: DesignationKind;
@@ -44,6 +44,8 @@ export interface Material {
   /** Keys of hazardTexts. */
   readonly hazards: readonly string[];
   readonly designations: readonly Designation[];
+  /** Found as typed, never shown. */
+  readonly tradeNames: readonly Designation[];
   /** Keys of materialSources for designation, density, mechanical values, machinability; see data/materials. */
   readonly sources: string;
   /** Marks of hardness, tensile strength, force constants; see data/materials. */

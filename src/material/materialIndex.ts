@@ -10,10 +10,13 @@ export interface IndexEntry {
 
 /** The words of the standards body may be left out, but a bare number out of a name (Alloy 400) is too easily a size. */
 function bareForm({ kind, text }: Designation): string {
+  // EN36 and the like, by the dozen: no word of a body is left out of them.
+  if (/^EN\d/.test(text)) return "";
   const { rest } = stripPrefix(text);
   if (rest === text) return "";
   const form = compactDesignation(rest);
-  const tooBare = form.length < 2 || (/^\d+$/.test(form) && (kind === "name" || /^alloy/i.test(text)));
+  // A bare 201 is rather a number of pieces: the grades of that name begin at 301.
+  const tooBare = /^.?$|^[12]\d\d$/.test(form) || (/^\d+$/.test(form) && (kind === "name" || /^alloy/i.test(text)));
   return tooBare || /^GR(?:ADE)?\d/.test(form) ? "" : form;
 }
 
@@ -22,7 +25,7 @@ function formsOf(designation: Designation): readonly string[] {
   if (kind === "W.-Nr.") return [text, text.slice(0, 1) + text.slice(2)];
   if (kind === "UNS") return text.startsWith("C") && text.endsWith("00") ? [text, text.slice(0, 4)] : [text];
   const form = compactDesignation(text);
-  const bare = kind === "JIS" ? "" : bareForm(designation);
+  const bare = kind === "JIS" || kind === "trade name" ? "" : bareForm(designation);
   return bare === "" ? [form] : [form, bare];
 }
 
@@ -40,6 +43,7 @@ function build(): Map<string, IndexEntry[]> {
   for (const material of builtInMaterials) {
     const { key, grade, name } = material;
     for (const designation of material.designations) add(index, material, designation);
+    for (const designation of material.tradeNames) add(index, material, designation);
     for (const text of key === grade ? [key, name] : [key, grade, name])
       add(index, material, { kind: "name", text, near: false });
   }

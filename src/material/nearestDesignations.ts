@@ -7,6 +7,9 @@ function sharedStart(a: string, b: string): number {
   return i;
 }
 
+/** Trade names are words: three letters in common are no likeness. */
+const leastOfTradeName = 4;
+
 /**
  * The designations that begin like an unknown one: longest shared beginning, at least half of it and two characters. No
  * edit distance: a grade with one other digit is another grade, and is offered only as a name to choose.
@@ -19,7 +22,7 @@ export function nearestDesignations(form: string): readonly string[] {
   let found = new Map<string, string>();
   for (const [candidate, [entry]] of materialIndex) {
     const shared = sharedStart(form, candidate);
-    if (shared < longest) continue;
+    if (shared < longest || (shared < leastOfTradeName && entry!.designation.kind === "trade name")) continue;
     if (shared > longest) found = new Map();
     longest = shared;
     const { grade } = entry!.material;

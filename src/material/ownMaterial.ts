@@ -63,6 +63,7 @@ export function ownMaterial({ name, like, rateFactor, density, price }: OwnMater
     name: own,
     density: density ?? like.density,
     designations: [],
+    tradeNames: [],
     sources: density === undefined ? like.sources : `${like.sources.charAt(0)}+${like.sources.slice(2)}`,
     own: true,
     ...(rateFactor === undefined ? {} : { rateFactor }),

@@ -11,8 +11,9 @@ export interface Reading {
   readonly condition: string;
 }
 
+/** SS before four digits is a number of the Swedish standard: SS 2304 is no duplex 2304. */
 const familyWords: readonly (readonly [string, Family])[] = [
-  ["(?:STAINLESS(?:[\\s-]+STEEL)?|S\\.?S\\.?|SST|CRES)", "stainless"],
+  ["(?:STAINLESS(?:[\\s-]+STEEL)?|S\\.?S\\.?(?![\\s-]?\\d{4}(?!\\d))|SST|CRES)", "stainless"],
   ["TOOL[\\s-]+STEEL", "tool steel"],
   ["(?:(?:CARBON|ALLOY|MILD|STRUCTURAL)[\\s-]+)?STEEL", "steel"],
   ["(?:ALUMINI?UM|ALUM|ALU|AL)", "aluminium"],

@@ -37,6 +37,7 @@ class Combobox {
   constructor(
     private readonly parts: Parts,
     private readonly take: (hit: SearchHit) => void,
+    private readonly miss: () => void,
   ) {
     const { input, list } = parts;
     input.addEventListener("input", () => {
@@ -66,6 +67,8 @@ class Combobox {
     this.open(this.hits.length > 0);
     this.move(-1);
     const count = this.hits.length;
+    // The card of another grade below "not in the table" would be taken for the answer.
+    if (query !== "" && count === 0) this.miss();
     this.say(
       query === ""
         ? ""
@@ -129,7 +132,7 @@ class Combobox {
 
 const mostRecents = 6;
 
-/** Search over every grade and designation; what is chosen becomes the pane's material. */
+/** Search over every grade and designation; what is chosen becomes the pane's material, and a search that finds nothing leaves none. */
 export function materialSearch(store: Store): HTMLElement {
   const input = element("input", {
     id: "grade",
@@ -153,7 +156,10 @@ export function materialSearch(store: Store): HTMLElement {
       recents: [material, ...store.state.recents.filter((m) => m !== material)].slice(0, mostRecents),
     });
   };
-  new Combobox({ input, list, status }, take);
+  const miss = (): void => {
+    store.set({ material: undefined, matched: "" });
+  };
+  new Combobox({ input, list, status }, take, miss);
   return element(
     "div",
     { class: "search" },

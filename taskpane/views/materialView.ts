@@ -30,7 +30,7 @@ const welcome = (): HTMLElement =>
 /** The grades chosen so far, to go back to; they last as long as the page is open. */
 const recents = (store: Store): HTMLElement => {
   const box = element("div", { class: "recents" });
-  store.watch(["recents"], (state) => {
+  store.watch(["recents", "material"], (state) => {
     const others = state.recents.filter((m) => m !== state.material);
     box.hidden = others.length === 0;
     box.replaceChildren(

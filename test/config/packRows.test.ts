@@ -1,11 +1,14 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { createRequire } from "node:module";
 import { describe, expect, it } from "vitest";
+import { materialRows } from "../../src/data/materials";
 import { unpackRows } from "../../src/data/unpackRows";
+import { unpackTable } from "../../src/data/unpackTable";
 
 const require = createRequire(import.meta.url);
 const loader = require("../../config/packRows.cjs") as ((source: string) => string) & {
   readonly packRows: (rows: string) => string;
+  readonly packTable: (rows: readonly (readonly (string | number)[])[]) => string;
 };
 const dropDocs = require("../../config/dropDocs.cjs") as (source: string) => string;
 
@@ -22,6 +25,12 @@ describe("packed tables", () => {
   it("keep cells that are no plain numbers, blanks, and rows that end early", () => {
     for (const rows of ["\na,1,2\nb,3\n", "\na,.5,x\nb,0.5,y\n", "\na,,1\nb,2,\n", "\n1x2,10.25\n1x3,-3\n"])
       expect(unpackRows(loader.packRows(rows))).toBe(rows);
+  });
+
+  it("give every material back, to the letter and the number, and the loader finds the table in its file", () => {
+    expect(unpackTable(loader.packTable(materialRows))).toEqual(materialRows);
+    const loaded = loader(readFileSync("src/data/materials.ts", "utf8"));
+    expect(loaded).toContain(`unpackTable(${JSON.stringify(loader.packTable(materialRows))})`);
   });
 
   it("leave a file without tables as it is", () => {

@@ -27,6 +27,8 @@ describe("density against a second source", () => {
 describe("every material", () => {
   /** Widest plausible density by family [kg/m³]; judgement. */
   const densities: [RegExp, number, number][] = [
+    [/tool steel/, 7400, 8700],
+    [/stainless/, 7600, 8100],
     [/steel/, 7650, 8700],
     [/heat-resistant/, 7800, 8100],
     [/cast iron/, 7000, 7400],
@@ -122,12 +124,20 @@ describe("every material", () => {
       "w-90",
       "w-95",
       "ta",
+      "nb",
+      "c103-nb",
     ]);
   });
 
-  it("shows no registered trade name and no code of a private list", () => {
+  it("shows no registered trade name and no code of a private list, in key, name and designations", () => {
     const text = JSON.stringify(
-      builtInMaterials.map(({ name, designations, group }) => [name, designations, group?.name]),
+      builtInMaterials.map(({ key, grade, name, designations, group }) => [
+        key,
+        grade,
+        name,
+        designations,
+        group?.name,
+      ]),
     ).toLowerCase();
     for (const part of [
       "inconel",
@@ -148,6 +158,16 @@ describe("every material", () => {
       "toolox",
       "toughmet",
       "mic-6",
+      "haynes",
+      "zeron",
+      "custom 4",
+      "kovar",
+      "vascomax",
+      "cpm",
+      "elektron",
+      "corten",
+      "carpenter",
+      "certal",
     ])
       expect(text).not.toContain(part);
   });

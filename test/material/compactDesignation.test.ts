@@ -21,6 +21,9 @@ describe("compactDesignation (rules: common practice, no source)", () => {
     ["304/304L", "304304L"],
     ["  ", ""],
     ["Ⅳ－１", "IV1"],
+    ["45#", "GB45"],
+    ["45 # steel", "GB45STEEL"],
+    ["＃45", "45"],
   ])("%s becomes %s", (text, form) => {
     expect(compactDesignation(text)).toBe(form);
   });

@@ -13,6 +13,10 @@ describe("what matched and what was assumed", () => {
     ["4140", "SAE 4140"],
     ["C360", "UNS C36000"],
     ["aisi 304", "AISI 304"],
+    ["Inconel 625", "UNS N06625"],
+    ["monel k500", "UNS N05500"],
+    ["40Х", "40Х"],
+    ["40X", "40Х"],
   ])("%s matched %s", (designation, matched) => {
     expect(match(designation).matched).toBe(matched);
   });
@@ -23,6 +27,13 @@ describe("what matched and what was assumed", () => {
     ["4140", "condition not stated: annealed taken; also in the table: Q&T 28-32 HRC"],
     ["4140 HT", ""],
     ["304", ""],
+    ["Inconel 625", "trade name, taken as Alloy 625"],
+    [
+      "Inconel 718",
+      "trade name, taken as Alloy 718; condition not stated: solution treated and aged taken; also in the table: solution annealed",
+    ],
+    ["Hastelloy B", "the nearest in the table is Alloy B-2"],
+    ["40Cr", "the nearest in the table is 5140 Cr steel (41Cr4)"],
     ["F316/F316L", "dual certificate, cut as 316L austenitic stainless"],
   ])("%s: %s", (designation, note) => {
     expect(match(designation).note).toBe(note);
