@@ -160,7 +160,10 @@ const lengths = fc.oneof(
 const counts = fc
   .tuple(fc.integer({ min: 1, max: 500 }), fc.constantFrom("# pcs", "qty #", "(#)", "# Stk", "# pieces"))
   // "(304)" may be a grade, "304 pcs" too.
-  .filter(([n]) => ![301, 302, 303, 304, 309, 310, 314, 316, 317, 319, 321, 347, 356, 409, 410, 416, 420, 430, 431].includes(n))
+  .filter(
+    ([n]) =>
+      ![301, 302, 303, 304, 309, 310, 314, 316, 317, 319, 321, 347, 356, 409, 410, 416, 420, 430, 431].includes(n),
+  )
   .map(([n, form]) => [form.replace("#", String(n)), n] as const);
 const unitsOf = fc.constantFrom<Units>("inch", "metric");
 
