@@ -22,9 +22,9 @@ any,profil,skip,memory
 any,inox,stainless,memory
 any,titan,titanium,memory
 en,bar-stock,bar,memory
-en,abrasive,goods,memory
+de,trager,I beam,memory
 en,adapt*,goods,memory
-en,allthread,goods,memory
+de,welle,round,memory
 en,bearing,goods,memory
 en,bolt,goods,seen
 en,bolts,goods,memory

@@ -18,7 +18,7 @@ export interface LineUnits {
  * The unit that a line writes, and the unit that its words speak for: a fraction and American series for inches; other languages, European
  * and Asian grades and series for millimetres.
  * @param line with its atoms and languages [-]
- * @returns units; undefined where the line does not say, or says both
+ * @returns units; undefined where the line does not say, or says both [text]
  * @source common practice, no source
  */
 export function lineUnits({ atoms, languages, other }: OpenLine): LineUnits {

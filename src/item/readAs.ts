@@ -15,7 +15,7 @@ interface Read {
 /**
  * How a line was read, in one line: size, grade, length, quantity, and everything that was assumed.
  * @param read fields; a refused one is left out [-]
- * @returns text with its measured facts; empty where nothing was read
+ * @returns text with its measured facts; empty where nothing was read [text]
  * @source definition
  */
 export function readAs({ size, material, length, quantity, notes }: Read): Text {

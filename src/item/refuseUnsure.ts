@@ -18,7 +18,7 @@ import type { LineLength } from "./takeLength";
  * @param line whose roles are filled in [-]
  * @param section as read [-]
  * @param length that the line gives beside it [text]
- * @returns the size, or the refusal naming the word
+ * @returns the size, or the refusal naming the word [-]
  * @source common practice, no source
  */
 export function refuseUnsure(

@@ -10,7 +10,7 @@ const proposal = /[;:,.?]? ?(?:write|Write|did you mean|first|give) (?:for examp
  * @param refusal of a field [-]
  * @param line as it stands in the cell [text]
  * @param isGood whether a proposed text is read [-]
- * @returns the refusal
+ * @returns the refusal [-]
  * @source definition
  */
 export function tellRefusal(refusal: InputError, line: string, isGood: (proposed: string) => boolean): InputError {

@@ -22,7 +22,7 @@ const shortestSure = "abcd".length;
  * Puts a line into the words that the readers know. A word of several meanings takes that of the language of the words beside it; one
  * that stays open is left as it is.
  * @param description the line [text]
- * @returns the line in English words, its languages, and a word that names goods, a plastic or another shape
+ * @returns the line in English words, its languages, and a word that names goods, a plastic or another shape [-]
  * @source src/data/lineWords.ts
  */
 export function translateLine(description: string): Translation {

@@ -33,7 +33,7 @@ const shortest = "abcd".length;
 /**
  * The plain English name of a metal whose name in another language is given: ottone and латунь are brass.
  * @param text as typed [text]
- * @returns key of plainNames.ts, or undefined
+ * @returns key of plainNames.ts, or undefined [text]
  * @source src/data/lineWords.ts
  */
 export function foreignName(text: string): string | undefined {
