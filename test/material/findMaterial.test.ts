@@ -93,6 +93,28 @@ describe("one designation is never answered with another", () => {
   });
 });
 
+describe("a dimension, a count or a radius is no grade (order lines write L=450, T=22, N=80)", () => {
+  it.each([
+    "L450",
+    "L360",
+    "L=450",
+    "T22",
+    "T=91",
+    "N80",
+    "Q125",
+    "R18",
+    "H62",
+    "H=65",
+    "B8",
+    "L80",
+    "L7",
+    "D6",
+    "201",
+  ])("%s is none", (text) => {
+    expect(refusal(text).reason).toBe("none");
+  });
+});
+
 describe("numbers in cells", () => {
   const numbers = [...listed].filter(isNumber);
   /** Who has the number by the standard: listed as the same first, then near; the default condition of a grade. */
