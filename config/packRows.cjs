@@ -21,22 +21,31 @@ const packColumn = (cells) => {
   return back.every((text, i) => text === cells[i]) ? `${decimals}:${steps.join(" ")}` : cells.join(" ");
 };
 
-/** Rows of cells parted by commas, as columns parted by newlines; a row that ends early has "_" in the rest. */
+const signs = (cell) => cell.replace(/[^x|]/g, "");
+
+/**
+ * Rows of cells parted by commas, as columns parted by newlines. The first line holds the signs x and | between the numbers
+ * of the designations, where all have the same: each of these numbers is a column then. The second line holds the lengths
+ * of rows that differ in length.
+ */
 const packRows = (rows) => {
-  const lines = rows
+  const table = rows
     .trim()
     .split("\n")
     .map((line) => line.split(","));
+  const sign = signs(table[0][0]);
+  const same = table.every(([name]) => signs(name) === sign);
+  const lines = same ? table.map(([name, ...rest]) => [...name.split(/[x|]/), ...rest]) : table;
   const width = Math.max(...lines.map((line) => line.length));
   const whole = lines.every((line) => line.length === width);
   const columns = Array.from({ length: width }, (_, c) => lines.map((line) => line[c] ?? ""));
   const lengths = whole ? "" : lines.map((line) => line.length).join(" ");
-  return [lengths, ...columns.map(packColumn)].join("\n");
+  return [same ? sign : "", lengths, ...columns.map(packColumn)].join("\n");
 };
 
-/** Rows of texts and numbers, as columns parted by newlines and cells by tabs; a column of numbers begins with "#". */
+/** Rows of texts and numbers, as columns parted by newlines and cells by bars; a column of numbers begins with "#". */
 const packTable = (rows) =>
-  rows[0].map((first, c) => (typeof first === "number" ? "#" : "") + rows.map((row) => row[c]).join("\t")).join("\n");
+  rows[0].map((first, c) => (typeof first === "number" ? "#" : "") + rows.map((row) => row[c]).join("|")).join("\n");
 
 const table = /rows: `([^`]*)`/g;
 const materials = /(export const materialRows: readonly MaterialRow\[\] = )(\[[^]*?\n\]);/;

@@ -23,7 +23,14 @@ describe("packed tables", () => {
   });
 
   it("keep cells that are no plain numbers, blanks, and rows that end early", () => {
-    for (const rows of ["\na,1,2\nb,3\n", "\na,.5,x\nb,0.5,y\n", "\na,,1\nb,2,\n", "\n1x2,10.25\n1x3,-3\n"])
+    for (const rows of [
+      "\na,1,2\nb,3\n",
+      "\na,.5,x\nb,0.5,y\n",
+      "\na,,1\nb,2,\n",
+      "\n1x2,10.25\n1x3,-3\n",
+      "\n44x408|1100x607,.5\n40x15|100x22.5,1,2\n",
+      "\n750x220,1\n600,2\n",
+    ])
       expect(unpackRows(loader.packRows(rows))).toBe(rows);
   });
 
