@@ -9,6 +9,20 @@ export const sectionSources = {
   en10056: "EN 10056-1",
   mill: "further mill sizes with the radii of EN 10056-1; rows without a published area are calculated",
   b3610: "ASME B36.10M",
+  as3679: "AS/NZS 3679.1, dimensions and masses as in a producer's catalogue of 2019",
+  as3679w: "AS/NZS 3679.2",
+  as3679l: "AS/NZS 3679.1, radii and thicknesses as rolled from memory, confirmed by masses and moments of inertia",
+  jis: "JIS G 3192, and GB/T 11263 with the same outlines; radii of the I beams from memory, confirmed by the masses",
+  jisl: "JIS G 3192; unequal legs from memory, confirmed by the masses",
+  ks: "KS D 3502, older radii",
+  is808: "IS 808 as revised",
+  sp6: "SP:6(1), the older series; channels from memory, confirmed by the masses",
+  gb706: "GB/T 706; radii from memory, confirmed by the masses",
+  gb706l: "GB/T 706, and GOST 8509 for further thicknesses; radii by leg from memory, confirmed by the masses",
+  gost8239: "GOST 8239-89",
+  gost8240: "GOST 8240-97",
+  en10055: "EN 10055, from memory, confirmed by published areas",
+  uap: "French standard channels UAP, from memory, confirmed by published masses",
 } as const;
 
 export type SectionSource = keyof typeof sectionSources;

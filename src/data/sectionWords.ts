@@ -39,6 +39,7 @@ export const shapeWords: ReadonlyMap<string, string> = words([
   ["bar", "bar bars"],
   ["area", "area"],
   ["rolled", "w wf s m hp c mc wt ipe ipea ipeaa ipeo ipev ipn inp he hea heb hem heaa hec ipb ipbl ipbv ub uc upn unp upe pfc"],
+  ["rolled", "wb wc hw hm hn uap ismb islb iswb ishb ismc isa jish ksh gbh jisi ksi gbi gosti jisc ksc gbc gbu gostu gostp jisl ksl gbl gostl"],
   ["vague", "beam beams channel channels chan chnl i h u"],
 ]);
 

@@ -8,6 +8,7 @@ import { readBar } from "../size/readBar";
 import { refuseSpoiled } from "../size/refuseSpoiled";
 import type { Section } from "./section";
 import { sectionStack } from "./sectionStack";
+import { seriesText } from "../size/seriesText";
 import { sizeModifiers, type Modifiers } from "../size/sizeModifiers";
 import { sizeParts } from "../size/sizeParts";
 import { sizePhrases } from "../size/sizePhrases";
@@ -30,7 +31,7 @@ export function readSection(text: string | number, defaultUnit: Units): Section 
 }
 
 function stackSection(plain: string, typed: string, defaultUnit: Units): Section {
-  const modifiers = sizeModifiers(sizePhrases(sizeTokens(plain)));
+  const modifiers = sizeModifiers(sizePhrases(sizeTokens(seriesText(plain))));
   const parts = sizeParts(modifiers.bar);
   const bar = readBar(parts, typed, defaultUnit);
   const lie = modifiers.lie ?? (parts.flat ? "flat" : undefined);

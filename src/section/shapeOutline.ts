@@ -123,16 +123,16 @@ function channel(shape: Flanged): readonly Corner[] {
   ];
 }
 
-function tee({ depth: h, width: b, web, flange, root }: Flanged): readonly Corner[] {
+function tee({ depth: h, width: b, web, flange, root, toe }: Flanged): readonly Corner[] {
   const [near, far, face] = [(b - web) / 2, (b + web) / 2, h - flange];
   return [
     at(near, 0),
     at(far, 0),
     at(far, face, root),
-    at(b, face),
+    at(b, face, toe),
     at(b, h),
     at(0, h),
-    at(0, face),
+    at(0, face, toe),
     at(near, face, root),
   ];
 }

@@ -3,6 +3,7 @@ import type { Units } from "../quantities";
 import type { Bar } from "./bar";
 import { rolledRow } from "./rolledRow";
 import { rolledShape } from "./rolledShape";
+import { seriesBar } from "./seriesBar";
 import { sizeUnits, type Dimension } from "./sizeUnits";
 import type { Token } from "./sizeTokens";
 import { wrongCount } from "./wrongCount";
@@ -26,6 +27,9 @@ export function angleBar(numbers: readonly Token[], defaultUnit: Units): Bar {
   checkThickness(thickness, short);
   const listed = tableAngle([long, short, thickness]);
   if (listed !== undefined) return { ...listed, notes: [...notes, ...listed.notes] };
+  const metric = [long, short, thickness].map(({ mm }) => ({ ...numbers[0]!, value: Number(mm.toFixed(6)), unit: "" }));
+  const further = seriesBar("l", metric);
+  if (further !== undefined) return { ...further, notes: [...notes, ...further.notes] };
   const text = `angle ${[long, short, thickness].map((dimension) => dimension.text).join(" x ")}`;
   const shape = { kind: "angle" as const, long: long.mm, short: short.mm, thickness: thickness.mm, root: 0, toe: 0 };
   return { text, notes: [...notes, "not in the tables: calculated with sharp corners"], shape };

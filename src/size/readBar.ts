@@ -8,6 +8,7 @@ import { pipeBar } from "./pipeBar";
 import { plainBar, type PlainFamily } from "./plainBar";
 import { platedBar } from "./platedBar";
 import { rolledBar } from "./rolledBar";
+import { seriesBar } from "./seriesBar";
 import { shapeFamily } from "./shapeFamily";
 import { sizeDimensions } from "./sizeDimensions";
 import type { Parts } from "./sizeParts";
@@ -27,7 +28,8 @@ export function readBar(parts: Parts, text: string, defaultUnit: Units): Bar {
   const numbers = sizeDimensions(parts.numbers, family === "rolled", hollows.has(family));
   if (parts.schedule !== undefined && !piped.has(family))
     throw new InputError("invalid", "section", "a schedule belongs to a pipe, not to {word}", { word });
-  return readers[family]({ family, parts, numbers, text, word, defaultUnit });
+  const series = drawn.has(family) ? seriesBar(word, numbers) : undefined;
+  return series ?? readers[family]({ family, parts, numbers, text, word, defaultUnit });
 }
 
 interface Named {
@@ -40,6 +42,8 @@ interface Named {
 }
 
 const hollows: ReadonlySet<string> = new Set(["tube", "box", "hss", "pipe"]);
+/** Families whose words name tables of further standards too. */
+const drawn: ReadonlySet<string> = new Set(["rolled", "vague", "angle", "tee"]);
 const piped: ReadonlySet<string> = new Set(["pipe", "tube", "none"]);
 
 const solid =
