@@ -38,11 +38,7 @@ export const seriesWords: ReadonlyMap<string, readonly SeriesFamily[]> = new Map
   entries.flatMap(([words, counts, tables]) => {
     const named = tables.split(";");
     const families = seriesFamilies.filter(({ name }) => named.includes(name));
-    return words
-      .split(" ")
-      .flatMap((word) => [
-        [`${word} 0`, []] as const,
-        ...Array.from(counts, (count) => [`${word} ${count}`, families] as const),
-      ]);
+    const keys = words.split(" ").flatMap((word) => Array.from(`0${counts}`, (count) => `${word} ${count}`));
+    return keys.map((key): readonly [string, readonly SeriesFamily[]] => [key, key.endsWith(" 0") ? [] : families]);
   }),
 );

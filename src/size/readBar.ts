@@ -28,7 +28,8 @@ export function readBar(parts: Parts, text: string, defaultUnit: Units): Bar {
   const numbers = sizeDimensions(parts.numbers, family === "rolled", hollows.has(family));
   if (parts.schedule !== undefined && !piped.has(family))
     throw new InputError("invalid", "section", "a schedule belongs to a pipe, not to {word}", { word });
-  const series = drawn.has(family) ? seriesBar(word, numbers) : undefined;
+  // Angles of EN 10056-1 and ASTM A6 come before those of other standards: angleBar asks for them.
+  const series = drawn.has(family) && word !== "l" ? seriesBar(word, numbers) : undefined;
   return series ?? readers[family]({ family, parts, numbers, text, word, defaultUnit });
 }
 

@@ -28,11 +28,9 @@ export function seriesBar(word: string, numbers: readonly Token[]): Bar | undefi
   const families = seriesWords.get(`${word} ${values.length}`) ?? [];
   if (families.length === 0 && !shared.has(word) && seriesWords.has(`${word} 0`)) throw wrongNumbers(word, values);
   if (families.length === 0 || numbers.some(({ unit }) => unit === "in")) return undefined;
-  const found = families.flatMap((family) =>
-    nearestMass(
-      seriesRows(family).filter((row) => matches(row, values)),
-      values,
-    ),
+  const found = nearestMass(
+    families.flatMap((family) => seriesRows(family)).filter((row) => matches(row, values)),
+    values,
   );
   const [first] = found;
   if (first === undefined) {
@@ -51,21 +49,21 @@ function barOf(row: SeriesRow): Bar {
   const { family, cells } = row;
   const published = family.area === undefined ? undefined : cells[family.area]! * 100;
   return {
-    text: seriesName(row, isAmbiguous(row) ? areaOf(row) * density : undefined),
+    text: seriesName(row, needsMass(row) ? massOf(row) : undefined),
     notes: published === undefined ? ["area calculated from the outline"] : [],
     shape: seriesShape(row),
     ...(published === undefined ? {} : { area: published }),
   };
 }
 
-/** Whether a series has two rows of this name with different areas. */
-function isAmbiguous({ family, cells }: SeriesRow): boolean {
-  if (family.key !== 1) return false;
-  const areas = seriesFamilies
-    .filter(({ name }) => name === family.name)
-    .flatMap((other) => seriesRows(other, cells[0]))
-    .map(areaOf);
-  return Math.max(...areas) / Math.min(...areas) > 1 + close;
+/** Whether the name alone is another row of the series, or more than one. */
+function needsMass(row: SeriesRow): boolean {
+  if (row.family.key !== 1) return false;
+  const [first, ...more] = seriesFamilies
+    .filter(({ name }) => name === row.family.name)
+    .flatMap((family) => seriesRows(family, row.cells[0]));
+  const area = areaOf(first!);
+  return areaOf(row) !== area || more.some((other) => Math.abs(areaOf(other) / area - 1) > close);
 }
 
 type Matches = (row: SeriesRow, values: readonly number[]) => boolean;
@@ -93,11 +91,13 @@ const bySizes: Matches = ({ cells }, values) => values.every((value, i) => value
 
 const matches: Matches = (row, values) => [byDepth, byTwo, byLegs, bySizes][row.family.key - 1]!(row, values);
 
-/** 250UB37 is the one nearest in mass. */
+const massOf = (row: SeriesRow): number => (row.family.mass === true ? row.cells[1]! : areaOf(row) * density);
+
+/** 250UB37 is the one nearest in mass, unless the second number is the width of one. */
 function nearestMass(rows: readonly SeriesRow[], [, mass]: readonly number[]): readonly SeriesRow[] {
-  if (mass === undefined || rows.length < 2 || rows[0]!.family.mass !== true) return rows;
-  const gap = ({ cells }: SeriesRow): number => Math.abs(cells[1]! - mass);
-  return [...rows].sort((a, b) => gap(a) - gap(b)).slice(0, 1);
+  const byMass = rows.every(({ family, cells }) => family.mass === true || (family.key === 1 && cells[2] !== mass));
+  if (mass === undefined || rows.length < 2 || !byMass) return rows;
+  return [...rows].sort((a, b) => Math.abs(massOf(a) - mass) - Math.abs(massOf(b) - mass)).slice(0, 1);
 }
 
 const typed = (word: string, values: readonly number[]): string =>
@@ -112,7 +112,7 @@ function wrongNumbers(word: string, values: readonly number[]): InputError {
 function severalSections(word: string, values: readonly number[], rows: readonly SeriesRow[]): InputError {
   const meanings = rows.slice(0, 4).map((row) => {
     const area = areaOf(row);
-    return `${seriesName(row, area * density)} (${(area / 100).toPrecision(4)} cm²)`;
+    return `${seriesName(row, massOf(row))} (${(area / 100).toPrecision(4)} cm²)`;
   });
   return new InputError("none", "section", "{given} is more than one section: {meanings}; write one of them", {
     given: typed(word, values),

@@ -4,6 +4,7 @@ import { bwgWalls, sheetWalls } from "../../src/data/gauges";
 import { pipeSchedules } from "../../src/data/pipeSchedules";
 import { sectionSources } from "../../src/data/sectionSources";
 import { ignoredWords, materialWords, phrases, rolledNames, shapeWords, tagWords, unitWords } from "../../src/data/sectionWords";
+import { seriesFamilies, seriesWords } from "../../src/data/seriesWords";
 import { europeanSections } from "../../src/data/sectionsEn";
 import { americanSections } from "../../src/data/sectionsUs";
 
@@ -63,6 +64,24 @@ describe("section tables", () => {
   });
 });
 
+describe("tables of further standards", () => {
+  it("1,039 rows of numbers, each with a source; KS D 3502, GB/T 11263 and the channels П share the rows of others", () => {
+    const own = new Set(seriesFamilies.map(({ rows }) => rows));
+    expect([...own].reduce((count, rows) => count + lines(rows).length, 0)).toBe(1039);
+    for (const { name, source, cells, key, rows } of seriesFamilies) {
+      expect(Object.keys(sectionSources)).toContain(source);
+      for (const row of lines(rows)) {
+        const figures = row.split(",").map(Number);
+        expect(figures.every((figure) => figure >= 0), `${name} ${row}`).toBe(true);
+        expect(figures.length, `${name} ${row}`).toBeGreaterThanOrEqual(Math.max(key, ...cells) + (source === "ks" ? 0 : 1));
+      }
+    }
+  });
+  it("no row twice in a table", () => {
+    for (const { rows } of seriesFamilies) expect(new Set(lines(rows)).size).toBe(lines(rows).length);
+  });
+});
+
 describe("words", () => {
   it("no word has two meanings", () => {
     for (const word of ignoredWords) {
@@ -74,7 +93,7 @@ describe("words", () => {
   });
   it("every rolled word has its table", () => {
     for (const [word, family] of shapeWords) {
-      if (family === "rolled") expect(families.some(({ name }) => name === rolledNames.get(word)), word).toBe(true);
+      if (family === "rolled") expect(families.some(({ name }) => name === rolledNames.get(word)) || seriesWords.has(`${word} 0`), word).toBe(true);
     }
   });
   it("phrases are in small letters and become one word at most", () => {

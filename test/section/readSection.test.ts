@@ -157,7 +157,6 @@ describe("order-list habits, refusals (common practice, no source)", () => {
     ["half round 2", '"half"'],
     ["hollow bar 80x40", '"hollow"'],
     ["round edge flat 2x1/4", '"round edge"'],
-    ["keystock 1/2", '"keystock"'],
     ["TS 4x4x1/4", '"ts"'],
     ["constructor 7", '"constructor"'],
     ["__proto__", "cannot read the character"],
