@@ -52,3 +52,19 @@ function build(): Map<string, IndexEntry[]> {
 
 /** Compact form of every designation of the built-in materials, and whose it is. Built at load, never changed after. */
 export const materialIndex: ReadonlyMap<string, readonly IndexEntry[]> = build();
+
+type Form = readonly [form: string, entries: readonly IndexEntry[]];
+
+function byFirstLetter(): ReadonlyMap<string, readonly Form[]> {
+  const forms = new Map<string, Form[]>();
+  for (const form of materialIndex) {
+    const first = form[0].charAt(0);
+    const others = forms.get(first);
+    if (others === undefined) forms.set(first, [form]);
+    else others.push(form);
+  }
+  return forms;
+}
+
+/** The same by their first character, for what looks for beginnings. */
+export const formsByFirst: ReadonlyMap<string, readonly Form[]> = byFirstLetter();

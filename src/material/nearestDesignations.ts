@@ -1,5 +1,5 @@
 import { describeDesignation } from "./describeDesignation";
-import { materialIndex } from "./materialIndex";
+import { formsByFirst } from "./materialIndex";
 
 function sharedStart(a: string, b: string): number {
   let i = 0;
@@ -20,7 +20,7 @@ const leastOfTradeName = 4;
 export function nearestDesignations(form: string): readonly string[] {
   let longest = Math.max(2, form.length / 2);
   let found = new Map<string, string>();
-  for (const [candidate, [entry]] of materialIndex) {
+  for (const [candidate, [entry]] of formsByFirst.get(form.charAt(0)) ?? []) {
     const shared = sharedStart(form, candidate);
     if (shared < longest || (shared < leastOfTradeName && entry!.designation.kind === "trade name")) continue;
     if (shared > longest) found = new Map();

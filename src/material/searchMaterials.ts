@@ -3,7 +3,7 @@ import { builtInMaterials } from "./builtInMaterials";
 import { compactDesignation } from "./compactDesignation";
 import { describeDesignation } from "./describeDesignation";
 import type { Material } from "./material";
-import { materialIndex, type IndexEntry } from "./materialIndex";
+import { formsByFirst, type IndexEntry } from "./materialIndex";
 
 export interface SearchHit {
   readonly material: Material;
@@ -29,7 +29,12 @@ const words = (text: string): readonly string[] =>
     .filter((word) => word !== "");
 
 // Made once at load: each key stroke goes through all of them.
-const typedForms = [...materialIndex].map(([form, entries]) => [form.replace(/-/g, ""), entries] as const);
+const typedForms = new Map(
+  [...formsByFirst].map(([first, forms]) => [
+    first,
+    forms.map(([form, entries]) => [form.includes("-") ? form.replace(/-/g, "") : form, entries] as const),
+  ]),
+);
 const ownWords = builtInMaterials.map(
   (material) => [material, words(`${material.name} ${material.family} ${material.condition}`)] as const,
 );
@@ -37,7 +42,7 @@ const ownWords = builtInMaterials.map(
 /** Exact first, then beginnings; a name that is only near comes after. */
 function designationHits(query: string): readonly Ranked[] {
   const hits: Ranked[] = [];
-  for (const [typed, entries] of typedForms) {
+  for (const [typed, entries] of typedForms.get(query.charAt(0)) ?? []) {
     if (!typed.startsWith(query)) continue;
     const rank = typed === query ? 0 : 2;
     for (const entry of entries)

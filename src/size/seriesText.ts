@@ -63,7 +63,7 @@ const likely = /[\[уп@#]|ub|uc|wb|wc|pfc|jis|ks|gb|gost|гост|isa|(?:^| )[i
  * A size with the designations of further standards in the form in which they are read: the name of the series, then its
  * numbers with x between them. 310UC97 becomes uc 310x97, GB I20a gbi 20x1, 20У gostu 20; rebar #5 a round, keystock a square.
  * @param plain text, as normaliseSize gives it [text]
- * @returns text, unchanged where no such designation stands in it
+ * @returns the size, unchanged where no such designation stands in it [text]
  * @source common practice, no source; the spellings of the standards in sectionSources.ts; ASTM A615 for rebar
  */
 export function seriesText(plain: string): string {
