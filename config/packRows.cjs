@@ -43,9 +43,16 @@ const packRows = (rows) => {
   return [same ? sign : "", lengths, ...columns.map(packColumn)].join("\n");
 };
 
-/** Rows of texts and numbers, as columns parted by newlines and cells by bars; a column of numbers begins with "#". */
+/** Rows of texts and numbers, as columns parted by newlines and cells by bars; whole numbers as differences behind "#". */
 const packTable = (rows) =>
-  rows[0].map((first, c) => (typeof first === "number" ? "#" : "") + rows.map((row) => row[c]).join("|")).join("\n");
+  rows[0]
+    .map((first, c) => {
+      const cells = rows.map((row) => row[c]);
+      return typeof first === "number"
+        ? `#${cells.map((cell, i) => cell - (cells[i - 1] ?? 0)).join("|")}`
+        : cells.join("|");
+    })
+    .join("\n");
 
 const table = /rows: `([^`]*)`/g;
 const materials = /(export const materialRows: readonly MaterialRow\[\] = )(\[[^]*?\n\]);/;

@@ -13,7 +13,6 @@ export const sectionSources = {
   as3679w: "AS/NZS 3679.2",
   as3679l: "AS/NZS 3679.1, radii and thicknesses as rolled from memory, confirmed by masses and moments of inertia",
   jis: "JIS G 3192, and GB/T 11263 with the same outlines; radii of the I beams from memory, confirmed by the masses",
-  jisl: "JIS G 3192; unequal legs from memory, confirmed by the masses",
   ks: "KS D 3502, older radii",
   is808: "IS 808 as revised",
   sp6: "SP:6(1), the older series; channels from memory, confirmed by the masses",
