@@ -25,7 +25,7 @@ export const seriesFamilies: readonly SeriesFamily[] = [
 const entries: readonly (readonly [words: string, counts: string, tables: string])[] = [
   ["ub", "12", "AU UB"], ["uc", "12", "AU UC"], ["wb", "12", "AU WB;ISWB"], ["wc", "12", "AU WC"], ["pfc", "12", "AU PFC"],
   ["ea", "23", "AU EA"], ["ua", "3", "AU UA"],
-  ["h", "24", "JIS H;KS H"], ["jish", "24", "JIS H"], ["ksh", "24", "KS H"], ["gbh hw hm hn", "24", "GB H"],
+  ["h beam", "24", "JIS H;KS H"], ["jish", "24", "JIS H"], ["ksh", "24", "KS H"], ["gbh hw hm hn", "24", "GB H"],
   ["i", "1", "GB I;GOST I"], ["i jisi ksi", "4", "JIS I"], ["gbi", "12", "GB I"], ["gosti", "1", "GOST I"],
   ["c u channel jisc ksc", "4", "JIS C"], ["gbc", "12", "GB C"], ["gbu", "1", "GB C;GOST У"], ["gostu", "12", "GOST У"], ["gostp", "12", "GOST П"],
   ["jisl ksl", "23", "JIS L"], ["gbl gostl", "23", "GB L"], ["isa", "23", "ISA"], ["l", "3", "JIS L;GB L;ISA"],

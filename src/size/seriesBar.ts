@@ -43,7 +43,7 @@ export function seriesBar(word: string, numbers: readonly Token[]): Bar | undefi
 }
 
 /** Words that mean something without these tables too. */
-const shared: ReadonlySet<string> = new Set("ub uc pfc ea ua h i c u channel mc t tee l".split(" "));
+const shared: ReadonlySet<string> = new Set("ub uc pfc ea ua h beam i c u channel mc t tee l".split(" "));
 
 function barOf(row: SeriesRow): Bar {
   const { family, cells } = row;

@@ -69,6 +69,7 @@ describe("which one", () => {
 
   it.each([
     ["h", "200x100x5.5x8", "none", "JIS H 200x100x5.5x8 (26.67 cm²); KS H 200x100x5.5x8 (27.16 cm²)"], // JIS G 3192, KS D 3502
+    ["beam", "200x100x5.5x8", "none", "JIS H 200x100x5.5x8 (26.67 cm²)"],
     ["ismb", "100", "none", "ISMB 100x9.0"],
     ["gbu", "10", "none", "[10 is more than one section: GB C10 (12.74 cm²); GOST 10У"],
     ["i", "10", "none", "GB I10"],
