@@ -81,6 +81,9 @@ export const familyWords: ReadonlyMap<string, readonly string[]> = new Map([
   ["titanium", ["titanium"]],
   ["iron", ["iron"]],
   ["nickel", ["nickel"]],
+  ["fastener", ["stainless"]],
+  ["mould", ["heat-treated alloy steel", "tool steel"]],
+  ["mold", ["heat-treated alloy steel", "tool steel"]],
 ]);
 
 /** Words before a grade that say nothing more than that one follows, and words of families that no grade is checked against. */
@@ -93,7 +96,5 @@ export const fillWords: ReadonlySet<string> = set(
   "w/ w/o und and mit with the a in von aus de da di du des van y et e i en le la",
 );
 
-/** Words of series of which no table is here, each with the numbers behind it: Indian, Australian and other rolled sections. */
-export const tableless: ReadonlySet<string> = set(
-  "ismb islb iswb ishb isjb ismc islc isjc isnt wb wc tfb tfc rsj npi npu cnp iwf",
-);
+/** Words of series of which no table is here: Indian, Australian and other rolled sections. */
+export const tableless: ReadonlySet<string> = set("isjb islc isjc isnt tfb tfc rsj npi npu cnp iwf");

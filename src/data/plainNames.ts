@@ -6,7 +6,6 @@ export const plainNames: ReadonlyMap<string, string> = new Map(
   (
     [
       ["mild steel", "a36"],
-      ["MS", "a36"],
       ["structural steel", "a36"],
       ["hot rolled steel", "a36"],
       ["hot rolled", "a36"],
@@ -23,11 +22,6 @@ export const plainNames: ReadonlyMap<string, string> = new Map(
       ["HSS", "m2"],
       ["bearing steel", "52100"],
       ["stainless", "304"],
-      ["SS", "304"],
-      ["SST", "304"],
-      ["Edelstahl", "304"],
-      ["V2A", "304"],
-      ["V4A", "316"],
       ["stainless steel", "304"],
       ["duplex", "2205"],
       ["duplex stainless", "2205"],
@@ -100,6 +94,15 @@ export const plainNames: ReadonlyMap<string, string> = new Map(
     ] as const
   ).map(([name, key]) => [name.toUpperCase().replace(/ /g, ""), key]),
 );
+
+/** Designations that the trade gives to two materials: what else each names, and how that is written. */
+export const otherMeanings: ReadonlyMap<string, string> = new Map([
+  ["A2", "A2 fastener is stainless"],
+  ["M2", "copper is М2 in Cyrillic"],
+  ["718", "718 mould steel is P20+Ni"],
+  ["630", "630 bronze is C63000"],
+  ["1060", "1060 aluminium is another"],
+]);
 
 /** Dual certificates: one piece that meets both designations, cut as the row on the right. */
 // prettier-ignore

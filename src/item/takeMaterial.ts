@@ -198,14 +198,13 @@ function gradeOf(line: Line, spans: readonly GradeSpan[], tail: readonly string[
     : itemRefusal("{grade} is not {family}: which of the two is meant?", { grade: grade.name, family: other });
 }
 
-/** 660 bronze: the family decides between two meanings. */
+/** 660 bronze, 718 tool steel: the family decides between two meanings. */
 function ofFamily(text: string, families: readonly string[], find: Find): Material | InputError {
+  const fits = (grade: Material | InputError): boolean =>
+    !(grade instanceof InputError) && families.every((family) => isOf(grade, family));
   const grade = find(text);
-  if (!(grade instanceof InputError)) return grade;
-  const others = families.flatMap((family) => [`${text} ${family}`, `SAE ${text}`].map(find));
-  return (
-    others.find((other) => !(other instanceof InputError) && families.every((family) => isOf(other, family))) ?? grade
-  );
+  if (fits(grade)) return grade;
+  return families.flatMap((family) => [`${text} ${family}`, `SAE ${text}`].map(find)).find(fits) ?? grade;
 }
 
 function isOf(grade: Material, family: string): boolean {

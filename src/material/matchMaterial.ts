@@ -1,5 +1,5 @@
 import { InputError } from "../errors";
-import { dualCertificates, plainNames } from "../data/plainNames";
+import { dualCertificates, otherMeanings, plainNames } from "../data/plainNames";
 import { builtInMaterials } from "./builtInMaterials";
 import { compactDesignation } from "./compactDesignation";
 import { foreignName } from "./foreignName";
@@ -167,7 +167,11 @@ export function matchMaterial(designation: string | number, own: readonly Materi
   const mine = own.find((material) => compactDesignation(material.name) === form);
   if (mine !== undefined) return { material: mine, matched: mine.name, note: "own material" };
   const match = form === "" ? undefined : (single(text, given) ?? several(text, given));
-  if (match !== undefined) return match;
+  const other = otherMeanings.get(form);
+  if (match !== undefined)
+    return other === undefined
+      ? match
+      : { ...match, note: [match.note, other].filter((note) => note !== "").join("; ") };
   const nearest = nearestDesignations(form).join(", ");
   if (nearest === "") throw new InputError("none", parameter, "{given} is not in the material table", { given });
   throw new InputError("none", parameter, "{given} is not in the material table; the nearest there: {nearest}", {

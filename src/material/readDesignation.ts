@@ -13,8 +13,8 @@ export interface Reading {
 
 /** SS before four digits is a number of the Swedish standard: SS 2304 is no duplex 2304. */
 const familyWords: readonly (readonly [string, Family])[] = [
-  ["(?:STAINLESS(?:[\\s-]+STEEL)?|S\\.?S\\.?(?![\\s-]?\\d{4}(?!\\d))|SST|CRES)", "stainless"],
-  ["TOOL[\\s-]+STEEL", "tool steel"],
+  ["(?:STAINLESS(?:[\\s-]+STEEL)?|S\\.?S\\.?(?![\\s-]?\\d{4}(?!\\d))|SST|CRES|FASTENER)", "stainless"],
+  ["(?:TOOL[\\s-]+STEEL|MOU?LD(?:[\\s-]+STEEL)?)", "tool steel"],
   ["(?:(?:CARBON|ALLOY|MILD|STRUCTURAL)[\\s-]+)?STEEL", "steel"],
   ["(?:ALUMINI?UM|ALUM|ALU|AL)", "aluminium"],
   ["(?:(?:BEARING|FREE[\\s-]CUTTING|ALUMINI?UM)[\\s-]+)?(?:BRASS|BRONZE|COPPER)", "copper"],

@@ -144,6 +144,10 @@ describe("6. two angles, second units, super duplex (invented near misses)", () 
     ['angle 2" x 2" x 1/4" (50.8x50.8x6.35 mm)', "L2X2X1/4"],
     ['1/4" (6.35mm) x 1" (25.4mm) flat bar', "flat 1 in x 0.25 in"],
     ["round 50 mm (1.969 in)", "round 50 mm"],
+    ["hex 24 mm (0.945 in)", "hex 24 mm"],
+    ['tube 60.3 mm x 3.91 mm (2.375" x 0.154")', "tube 60.3 mm x 3.91 mm wall"],
+    ['square 1-1/2" [38.1 mm]', "square 1.5 in"],
+    ["2L80x80x8"],
   ]);
   it.each(["Super Duplex round 50", "super duplex flat 50x10", "Lean duplex Ø40", "SUPER DUPLEX RD 2"])(
     "%s is not the plain duplex",

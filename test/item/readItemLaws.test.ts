@@ -5,10 +5,17 @@ import { shapeWords, tagWords, unitWords } from "../../src/data/sectionWords";
 import { InputError } from "../../src/errors";
 import { readItem } from "../../src/item/readItem";
 
-const foreign = lineWords.rows
+const rows = lineWords.rows
   .trim()
   .split("\n")
-  .map((row) => row.split(",")[1]!.replace(/[*-]/g, ""));
+  .map((row) => row.split(",").map((cell) => cell.replace(/[*-]/g, "")));
+const foreign = rows.map(([, word]) => word!);
+const units = [
+  ...rows.flatMap(([, word, meaning]) => (/^(?:in|ft|mm|cm|m)$/.test(meaning!) ? [word!] : [])),
+  ...unitWords.keys(),
+];
+/** A unit of length is written. */
+const written = new RegExp(`["”″]|${units.map((word) => word.replaceAll(".", "\\.")).join("|")}`, "iu");
 const words = [...foreign, ...shapeWords.keys(), ...tagWords.keys(), ...unitWords.keys()];
 const signs = ["x", "×", "х", "Ø", "φ", "□", "/", "-", ",", "(", ")", '"', "'", "mm", "L=", "@", "#", "T", "½"];
 const numbers = fc.oneof(
@@ -32,8 +39,8 @@ const facts = (line: string, units: "inch" | "metric" | undefined): string => {
   try {
     const { size, grade, length, quantity, section } = readItem(line, units, []);
     if (!(section instanceof InputError) && !(section.area > 0)) return "no area";
-    const written = /["”″]|mm|мм|cm|см|in|毫|公|ミリ|粍|밀|미리|mill|pol|pulg|cal|tum|zoll|inc|dim|寸|吋|m/i.test(line);
-    if (!(section instanceof InputError) && section.area > largest && !written) return `large: ${section.text}`;
+    if (!(section instanceof InputError) && section.area > largest && !written.test(line))
+      return `large: ${section.text}`;
     const shown = [size, grade instanceof InputError ? grade : grade.key, length, quantity];
     return shown.map((value) => (value instanceof InputError ? "!" : String(value))).join(" | ");
   } catch (refusal) {

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { InputError } from "../../src/errors";
 import { builtInMaterials } from "../../src/material/builtInMaterials";
 import { findMaterial } from "../../src/material/findMaterial";
+import { matchMaterial } from "../../src/material/matchMaterial";
 import { ownMaterial } from "../../src/material/ownMaterial";
 import { fixture } from "./fixture";
 
@@ -239,5 +240,30 @@ describe("own materials", () => {
     expect(findMaterial("customer x-304", [own])).toBe(own);
     expect(findMaterial(4140, [own, shadow])).toBe(shadow);
     expect(findMaterial("304", [own]).own).toBeUndefined();
+  });
+});
+
+describe("designations of two materials keep the one and say the other (AISI, ISO 3506, GOST 859, DIN 1.2738, CDA, AA)", () => {
+  it.each([
+    ["A2", "a2", "A2 fastener"],
+    ["M2", "m2", "М2 in Cyrillic"],
+    ["718", "alloy718-h", "718 mould steel"],
+    ["630", "17-4ph-a", "630 bronze"],
+    ["1060", "1060", "1060 aluminium"],
+  ])("%s", (designation, key, other) => {
+    const { material, note } = matchMaterial(designation, []);
+    expect([material.key, note]).toEqual([key, expect.stringContaining(other)]);
+  });
+  it.each([
+    ["A2 fastener", "304"],
+    ["A2 stainless", "304"],
+    ["М2", "c11000"],
+    ["718 mould steel", "1.2738"],
+    ["718 mold", "1.2738"],
+    ["718 tool steel", "1.2738"],
+    ["630 bronze", "c63000"],
+    ["1060 aluminium", "al-1050a"],
+  ])("%s is %s", (designation, key) => {
+    expect(find(designation).key).toBe(key);
   });
 });
