@@ -49,6 +49,8 @@ export interface BookFormula {
   readonly shared: number | undefined;
   /** The cells that an array or a spill fills. */
   readonly area: Area | undefined;
+  /** The formula in the form in which Excel keeps it, where it calls our functions and the file keeps it in another. */
+  readonly mend: string | undefined;
 }
 
 export interface BookName {

@@ -1,10 +1,10 @@
 import type { BookTable } from "./book";
-import { toFile } from "./formulaText";
+import { callsOwn, mended, toFile } from "./formulaText";
 import { openParts } from "./openParts";
-import { partText, relationsOf } from "./parts";
+import { partText, relationsOf, type Parts } from "./parts";
 import { packParts } from "./patchBook";
 import { readBook } from "./readBook";
-import { edited, elements, escape, placedXml, startTag } from "./xml";
+import { edited, elements, escape, placedXml, prefixOf, startTag } from "./xml";
 
 /** The one formula of each column of a table; undefined where its cells differ or hold none. */
 function columnFormulas(
@@ -19,6 +19,26 @@ function columnFormulas(
     const texts = new Set(rows.map((row) => textAt(row, area.left + i)));
     return texts.size === 1 ? [...texts][0] : undefined;
   });
+}
+
+/** Without array="1" Excel puts an @ before a custom function in each new row. */
+const columnFormula = (stored: string, prefix: string): string =>
+  `<${prefix}calculatedColumnFormula${callsOwn(stored) ? ' array="1"' : ""}>${escape(stored)}</${prefix}calculatedColumnFormula>`;
+
+/** The tables of a workbook with the formulas of their columns that call our functions in the form in which Excel keeps them. */
+export function mendedTables(parts: Parts): Parts {
+  const { sheets } = readBook(parts);
+  const tables = sheets.flatMap(({ part }) => relationsOf(parts, part).filter((r) => r.type.endsWith("/table")));
+  return Object.fromEntries(
+    tables.flatMap(({ target }) => {
+      const xml = partText(parts, target);
+      const edits = elements(placedXml(xml, target), "calculatedColumnFormula").flatMap((e) =>
+        callsOwn(e.text) ? [{ start: e.start, end: e.end, text: columnFormula(mended(e.text), prefixOf(e.name)) }] : [],
+      );
+      const text = edited(xml, edits);
+      return text === xml ? [] : [[target, new TextEncoder().encode(text)] as const];
+    }),
+  );
 }
 
 /** Tells each table the formulas of its columns, so that Excel fills them into a new row. */
@@ -41,7 +61,7 @@ export function withCalculatedColumns(bytes: Uint8Array): Uint8Array {
                 {
                   start: column.start,
                   end: column.end,
-                  text: `${startTag(xml, column)}><calculatedColumnFormula>${escape(toFile(formulas[i]))}</calculatedColumnFormula></tableColumn>`,
+                  text: `${startTag(xml, column)}>${columnFormula(toFile(formulas[i]), "")}</tableColumn>`,
                 },
               ],
         );

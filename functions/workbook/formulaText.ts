@@ -1,5 +1,5 @@
 import { catalogue } from "../catalogue";
-import { rewritten } from "../formula/tokens";
+import { rewritten, tokensOf } from "../formula/tokens";
 
 /** Excel keeps our names with another prefix in its files: `_xldudf_SAW_CUTTIME(` where a person types `SAW.CUTTIME(`. */
 
@@ -24,10 +24,25 @@ const typed = (name: string): string => {
 export const fromFile = (formula: string): string =>
   rewritten(formula, ({ kind, text }, i, all) => {
     const custom = (token = all[i]): boolean => token?.kind === "function" && prefixes.test(token.text);
-    // A custom function may be kept as another workbook's: [2]!_xldudf_SAW_AREA(A2).
-    if (kind === "sheet") return text.endsWith("]!") && custom(all[i + 1]) ? "" : text;
+    // A custom function may be kept as another workbook's: [2]!_xldudf_SAW_AREA(A2), 'C:\\…\\BOOK.XLAM'!_xldudf_SAW_AREA(A2).
+    if (kind === "sheet") return custom(all[i + 1]) ? "" : text;
     if (custom()) return typed(text);
     return kind === "function" || kind === "name" ? text.replace(marks, "") : text;
+  });
+
+const isOwn = (name: string): boolean =>
+  typedNames.has(stored(name.replace(prefixes, ""))) && (prefixes.test(name) || /^SAW\./i.test(name));
+
+/** Whether a formula, typed or of a file, calls one of our functions. */
+export const callsOwn = (formula: string): boolean =>
+  tokensOf(formula).some(({ kind, text }) => kind === "function" && isOwn(text));
+
+/** A formula of a file with our functions' names as Excel keeps them, and every other letter as it was. */
+export const mended = (formula: string): string =>
+  rewritten(formula, ({ kind, text }, i, all) => {
+    const own = (token = all[i]): boolean => token?.kind === "function" && isOwn(token.text);
+    if (kind === "sheet") return own(all[i + 1]) ? "" : text;
+    return own() ? `_xldudf_${stored(text.replace(prefixes, ""))}` : text;
   });
 
 /** Functions of newer Excel that a file must mark, of those the samples and people's sheets use most. */

@@ -1,7 +1,8 @@
 import { zipSync } from "fflate";
 import type { Book } from "./book";
 import { partText, relationsOf, relationsPart, workbookPart, type Parts } from "./parts";
-import { patchSheet, type CellChange } from "./patchSheet";
+import { withDynamicArrays } from "./dynamicArrays";
+import { isDynamic, patchSheet, type CellChange } from "./patchSheet";
 import type { Recalculated } from "./recalculate";
 import { edited, elements, placedXml } from "./xml";
 
@@ -41,9 +42,10 @@ export function changesOf(
   results: readonly Recalculated[],
 ): ReadonlyMap<string, readonly CellChange[]> {
   const bySheet = new Map<string, CellChange[]>();
-  for (const { sheet, row, column, is, area, formula } of results) {
+  for (const { sheet, row, column, is, area, formula, mend } of results) {
     const changes = bySheet.get(sheet) ?? [];
-    changes.push({ row, column, value: is, area, filled: formula === "" });
+    const text = mend === undefined ? {} : { formula: mend };
+    changes.push({ row, column, value: is, area, filled: formula === "", ...text });
     bySheet.set(sheet, changes);
   }
   return new Map(sheets.map(({ name, part }) => [part, bySheet.get(name) ?? []]));
@@ -54,10 +56,12 @@ export function changesOf(
  * @param changes by the path of the sheet's part
  */
 export function patchBook(parts: Parts, changes: ReadonlyMap<string, readonly CellChange[]>): Parts {
+  const wanted = [...changes.values()].some((cells) => cells.some(isDynamic));
+  const { parts: ready, cm } = wanted ? withDynamicArrays(parts) : { parts, cm: 0 };
   const sheets = [...changes]
     .filter(([, cells]) => cells.length > 0)
-    .map(([part, cells]) => [part, encoder.encode(patchSheet(partText(parts, part), cells, part))] as const);
-  const patched = { ...parts, ...Object.fromEntries(sheets) };
+    .map(([part, cells]) => [part, encoder.encode(patchSheet(partText(parts, part), cells, part, cm))] as const);
+  const patched = { ...ready, ...Object.fromEntries(sheets) };
   return [...changes.values()].some((cells) => cells.some((c) => c.formula !== undefined))
     ? withoutCalcChain(patched)
     : patched;

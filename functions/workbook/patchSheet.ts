@@ -2,7 +2,7 @@ import type { XmlElement } from "@rgrove/parse-xml";
 import { storedError, type CellValue } from "./book";
 import { addressOf, areaOf, columnOf, type Area } from "../formula/cellAddress";
 import { isError } from "../formula/cellErrors";
-import { toFile } from "./formulaText";
+import { callsOwn, toFile } from "./formulaText";
 import {
   childrenOf,
   edited,
@@ -52,31 +52,41 @@ const areaText = ({ top, left, bottom, right }: Area): string =>
 const withArea = (text: string, f: XmlElement, area: Area): string =>
   `${startTag(text, f, "ref")} ref="${areaText(area)}">${text.slice(innerStart(text, f), innerEnd(text, f))}</${f.name}>`;
 
-/** A new formula that fills cells is kept in the old way, {=…}: the newer one needs a part that the file may not have. */
-const newFormula = (formula: string, area: Area | undefined, prefix: string): string =>
-  `<${prefix}f${area === undefined ? "" : ` t="array" ref="${areaText(area)}"`}>${escape(toFile(formula))}</${prefix}f>`;
+/** A new formula that fills cells, or calls our functions, is kept as a dynamic array: dynamicArrays.ts says why. */
+export const isDynamic = ({ formula, area }: CellChange): boolean =>
+  typeof formula === "string" && (area !== undefined || callsOwn(formula));
+
+function newFormula(change: CellChange, prefix: string): string {
+  const { row, column, area } = change;
+  const fills = area ?? { top: row, left: column, bottom: row, right: column };
+  const array = isDynamic(change) ? ` t="array" ref="${areaText(fills)}"` : "";
+  return `<${prefix}f${array}>${escape(toFile(change.formula!))}</${prefix}f>`;
+}
 
 /** Only what is written into needs a cell; a blank one is not made. */
 const isMade = ({ value, formula }: CellChange): boolean => value !== null || typeof formula === "string";
 
+const dynamic = (change: CellChange, cm: number): string => (isDynamic(change) ? ` cm="${cm}"` : "");
+
 /** A new cell, or none where nothing is to stand. */
-function made(change: CellChange, prefix: string): string {
+function made(change: CellChange, prefix: string, cm: number): string {
   if (!isMade(change)) return "";
-  const formula = typeof change.formula === "string" ? newFormula(change.formula, change.area, prefix) : "";
+  const formula = typeof change.formula === "string" ? newFormula(change, prefix) : "";
   const [type, content] = kept(change.value, formula !== "" || change.filled === true, prefix);
-  return `<${prefix}c r="${addressOf(change.row, change.column)}"${type}>${formula}${content}</${prefix}c>`;
+  return `<${prefix}c r="${addressOf(change.row, change.column)}"${dynamic(change, cm)}${type}>${formula}${content}</${prefix}c>`;
 }
 
 /** The formula of a cell as it is to stand; "" for none. */
-function formulaText(text: string, f: XmlElement | undefined, { formula, area }: CellChange, prefix: string): string {
+function formulaText(text: string, f: XmlElement | undefined, change: CellChange, prefix: string): string {
+  const { formula, area } = change;
   if (formula === null) return "";
-  if (formula !== undefined) return newFormula(formula, area, prefix);
+  if (formula !== undefined) return newFormula(change, prefix);
   if (f === undefined) return "";
   return area === undefined ? text.slice(f.start, f.end) : withArea(text, f, area);
 }
 
 /** A cell with its style and its place, and the new content; what else stands in it stays, to the last blank. */
-function changed(text: string, cell: XmlElement, change: CellChange): string {
+function changed(text: string, cell: XmlElement, change: CellChange, cm: number): string {
   const prefix = prefixOf(cell.name);
   const [f] = childrenOf(cell, "f");
   const [old] = [...childrenOf(cell, "v"), ...childrenOf(cell, "is")];
@@ -89,17 +99,19 @@ function changed(text: string, cell: XmlElement, change: CellChange): string {
     { ...(old ?? (f === undefined ? first : { start: f.end, end: f.end })), text: content },
   ];
   const inner = edited(text.slice(start, end), moved(edits, -start));
-  const tag = startTag(text, cell, "t", "vm", ...(change.formula === undefined ? [] : ["cm"])) + type;
+  const tag =
+    startTag(text, cell, "t", "vm", ...(change.formula === undefined ? [] : ["cm"])) + dynamic(change, cm) + type;
   return inner === "" ? `${tag}/>` : `${tag}>${inner}</${cell.name}>`;
 }
 
 /** The changes of one row in and between its cells. */
-function cellEdits(text: string, line: XmlElement, changes: readonly CellChange[], prefix: string): Edit[] {
+function cellEdits(text: string, line: XmlElement, changes: readonly CellChange[], cm: number): Edit[] {
+  const prefix = prefixOf(line.name);
   const edits: Edit[] = [];
   const waiting = [...changes].sort((a, b) => a.column - b.column);
   const insert = (at: number, before: number): void => {
     while (waiting[0] !== undefined && waiting[0].column < before)
-      edits.push({ start: at, end: at, text: made(waiting.shift()!, prefix) });
+      edits.push({ start: at, end: at, text: made(waiting.shift()!, prefix, cm) });
   };
   let [next, after] = [0, innerStart(text, line)];
   for (const cell of childrenOf(line, "c")) {
@@ -107,7 +119,7 @@ function cellEdits(text: string, line: XmlElement, changes: readonly CellChange[
     const column = r === undefined ? next : columnOf(r.replace(/[^A-Za-z]/g, ""));
     insert(cell.start, column);
     if (waiting[0]?.column === column)
-      edits.push({ start: cell.start, end: cell.end, text: changed(text, cell, waiting.shift()!) });
+      edits.push({ start: cell.start, end: cell.end, text: changed(text, cell, waiting.shift()!, cm) });
     [next, after] = [column + 1, cell.end];
   }
   insert(after, Infinity);
@@ -115,16 +127,16 @@ function cellEdits(text: string, line: XmlElement, changes: readonly CellChange[
 }
 
 /** A row with changes in it. Where cells have come, its note of how far it reaches (spans, a hint for readers) is left out. */
-function changedRow(text: string, line: XmlElement, changes: readonly CellChange[], prefix: string): string {
-  const edits = cellEdits(text, line, changes, prefix);
+function changedRow(text: string, line: XmlElement, changes: readonly CellChange[], cm: number): string {
+  const edits = cellEdits(text, line, changes, cm);
   if (edits.length === 0) return text;
   const grew = edits.some(({ start, end }) => start === end);
   const [start, end] = [innerStart(text, line), innerEnd(text, line)];
   return `${startTag(text, line, ...(grew ? ["spans"] : []))}>${edited(text.slice(start, end), moved(edits, -start))}</${line.name}>`;
 }
 
-const newRow = (row: number, changes: readonly CellChange[], prefix: string): string => {
-  const cells = [...changes].sort((a, b) => a.column - b.column).map((change) => made(change, prefix));
+const newRow = (row: number, changes: readonly CellChange[], prefix: string, cm: number): string => {
+  const cells = [...changes].sort((a, b) => a.column - b.column).map((change) => made(change, prefix, cm));
   return cells.join("") === "" ? "" : `<${prefix}row r="${row + 1}">${cells.join("")}</${prefix}row>`;
 };
 
@@ -133,7 +145,12 @@ const rowAt = (xml: string, { start, open }: Item, next: number, part: string): 
   Number(readXml(xml.slice(start, open).replace(/\/?>$/, "/>"), part).attributes["r"] ?? next + 1) - 1;
 
 /** The changes of a sheet in and between its rows. */
-function rowEdits(xml: string, { items, place }: XmlList, changes: readonly CellChange[], part: string): Edit[] {
+function rowEdits(
+  xml: string,
+  { items, place }: XmlList,
+  changes: readonly CellChange[],
+  { part, cm }: { readonly part: string; readonly cm: number },
+): Edit[] {
   const prefix = prefixOf(xml.slice(place!.start + 1, place!.open));
   const byRow = new Map<number, CellChange[]>();
   for (const change of changes) {
@@ -146,14 +163,14 @@ function rowEdits(xml: string, { items, place }: XmlList, changes: readonly Cell
   let [next, waiting] = [0, 0];
   const insert = (at: number, before: number): void => {
     for (; waiting < rows.length && rows[waiting]! < before; waiting += 1)
-      edits.push({ start: at, end: at, text: newRow(rows[waiting]!, byRow.get(rows[waiting]!)!, prefix) });
+      edits.push({ start: at, end: at, text: newRow(rows[waiting]!, byRow.get(rows[waiting]!)!, prefix, cm) });
   };
   for (const item of items) {
     const row = rowAt(xml, item, next, part);
     insert(item.start, row);
     if (rows[waiting] === row) {
       const text = xml.slice(item.start, item.end);
-      edits.push({ ...item, text: changedRow(text, placedXml(text, part), byRow.get(row)!, prefix) });
+      edits.push({ ...item, text: changedRow(text, placedXml(text, part), byRow.get(row)!, cm) });
       waiting += 1;
     }
     next = row + 1;
@@ -193,9 +210,12 @@ function grown({ rest, place }: XmlList, changes: readonly CellChange[], part: s
   return [{ start: note.start, end: open, text: `${startTag(rest, note, "ref")} ref="${ref}"${end}` }];
 }
 
-/** A sheet's part with some cells changed and nothing else. */
-export function patchSheet(xml: string, changes: readonly CellChange[], part: string): string {
+/**
+ * A sheet's part with some cells changed and nothing else.
+ * @param cm number of the cell metadata of dynamic arrays; see dynamicArrays.ts
+ */
+export function patchSheet(xml: string, changes: readonly CellChange[], part: string, cm = 1): string {
   const list = listOf(xml, "sheetData", part);
   if (list.place === undefined) return xml;
-  return edited(xml, [...grown(list, changes, part), ...opened(xml, list, rowEdits(xml, list, changes, part))]);
+  return edited(xml, [...grown(list, changes, part), ...opened(xml, list, rowEdits(xml, list, changes, { part, cm }))]);
 }

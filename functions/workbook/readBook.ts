@@ -2,7 +2,7 @@ import { XmlElement } from "@rgrove/parse-xml";
 import type { Book, BookCell, BookFormula, BookName, BookSheet, BookTable, CellValue } from "./book";
 import { areaOf, columnOf, type Area } from "../formula/cellAddress";
 import { BookFault } from "./fault";
-import { fromFile } from "./formulaText";
+import { callsOwn, fromFile, mended } from "./formulaText";
 import { partText, relationsOf, workbookPart, type Parts, type Relation } from "./parts";
 import { childrenOf, elements, localName, readXml, relationId } from "./xml";
 import { listOf, type Item } from "./xmlList";
@@ -40,6 +40,15 @@ function valueOf(cell: XmlElement, strings: readonly string[]): CellValue {
   return numberOf(raw);
 }
 
+/** The stored form of a formula with our functions that a program, or Excel without the add-in, has kept in another. */
+function mendOf(cell: XmlElement, f: XmlElement): string | undefined {
+  if (!callsOwn(f.text)) return undefined;
+  const text = mended(f.text);
+  const { t, aca, ca } = f.attributes;
+  const isKept = t === "array" && aca === undefined && ca === undefined && cell.attributes["cm"] !== undefined;
+  return isKept && text === f.text ? undefined : text;
+}
+
 function formulaOf(cell: XmlElement): BookFormula | undefined {
   const [f] = childrenOf(cell, "f");
   if (f === undefined) return undefined;
@@ -53,6 +62,7 @@ function formulaOf(cell: XmlElement): BookFormula | undefined {
     is,
     shared: is === "shared" ? Number(si) : undefined,
     area: is === "array" && ref !== undefined ? areaOf(ref) : undefined,
+    mend: mendOf(cell, f),
   };
 }
 

@@ -3,6 +3,7 @@ import { basename, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import type { CellValue } from "./book";
 import { addressOf } from "../formula/cellAddress";
+import { mendedTables } from "./calculatedColumns";
 import { BookFault } from "./fault";
 import { largest, openParts } from "./openParts";
 import { changesOf, packParts, patchBook } from "./patchBook";
@@ -117,8 +118,11 @@ async function run(order: Order): Promise<number> {
     `${basename(order.file)}: ${results.length.toLocaleString("en")} cells calculated, ${differ.length.toLocaleString("en")} differ (${((performance.now() - started) / 1000).toFixed(1)} s)`,
   );
   if (order.write !== undefined) {
-    put(order.write, packParts(patchBook(parts, changesOf(book, differ))));
-    console.log(`wrote ${order.write}: ${differ.length.toLocaleString("en")} values`);
+    const loose = results.filter((r) => r.mend !== undefined);
+    const written = patchBook(parts, changesOf(book, [...new Set([...differ, ...loose])]));
+    put(order.write, packParts({ ...written, ...mendedTables(parts) }));
+    const kept = loose.length === 0 ? "" : `, ${loose.length.toLocaleString("en")} formulas as Excel keeps them`;
+    console.log(`wrote ${order.write}: ${differ.length.toLocaleString("en")} values${kept}`);
   }
   if (order.send !== undefined && sent !== undefined) {
     put(order.send, sent);

@@ -4,6 +4,7 @@ import { addressOf, type Area } from "../formula/cellAddress";
 import { knows, startEngine } from "./engine";
 import { BookFault } from "./fault";
 import { beyond, formulasOf, type FormulaCell } from "./formulas";
+import { callsOwn, toFile } from "./formulaText";
 import { gridBook } from "./gridBook";
 import { at, filledArea, valueIn, type Matrix } from "./gridCells";
 
@@ -21,6 +22,8 @@ export interface Recalculated {
   readonly sentence: string;
   /** What an array formula fills now; undefined for any other cell. */
   readonly area: Area | undefined;
+  /** The formula in the form in which Excel keeps it, where the file keeps it in another. */
+  readonly mend: string | undefined;
 }
 
 /** The sentence stays on a cell that has recovered: it counts only while the value is an error. */
@@ -61,11 +64,16 @@ function filledBy(
         is: valueIn(at(spilled, row, column)),
         sentence: "",
         area: undefined,
+        mend: undefined,
       });
     }
   }
   return filled;
 }
+
+/** A follower of a shared formula has no text of its own, and loses its leader where that is mended. */
+const mendOf = ({ cell, typed }: FormulaCell): string | undefined =>
+  cell.formula!.is === "shared" && callsOwn(typed) ? toFile(typed) : cell.formula!.mend;
 
 /** The cell of a formula and all that it fills. */
 function results(formula: FormulaCell, found: Results, kept: ReadonlyMap<string, BookCell>): Recalculated[] {
@@ -84,6 +92,7 @@ function results(formula: FormulaCell, found: Results, kept: ReadonlyMap<string,
     is: valueIn(data) ?? 0,
     sentence: sentenceIn(data),
     area,
+    mend: mendOf(formula),
   };
   const all = unite(cell.formula!.area, now);
   return all === undefined ? [own] : [own, ...filledBy(formula, all, found, kept)];

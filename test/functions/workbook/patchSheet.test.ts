@@ -37,7 +37,7 @@ describe("cells written into a sheet's part", () => {
       "a typed formula in place of a text",
       '<row r="1"><c r="A1" t="s"><v>7</v></c></row>',
       [{ row: 0, column: 0, value: 38.5, formula: 'SAW.AREA("round 7")' }],
-      '<row r="1"><c r="A1"><f>_xldudf_SAW_AREA(&quot;round 7&quot;)</f><v>38.5</v></c></row>',
+      '<row r="1"><c r="A1" cm="1"><f t="array" ref="A1">_xldudf_SAW_AREA(&quot;round 7&quot;)</f><v>38.5</v></c></row>',
     ],
     [
       "a cell emptied",

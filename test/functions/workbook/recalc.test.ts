@@ -61,9 +61,16 @@ describe("recalc on the samples", () => {
   });
 });
 
+/** A part without the form of our functions, which is mended, and without what leads to the metadata that the form needs. */
+const formless = (xml: string): string =>
+  xml
+    .replace(/<(Override|Relationship) [^>]*metadata\.xml"[^>]*>/g, "")
+    .replace(/ cm="1"/g, "")
+    .replace(/<((?:\w+:)?f)\b[^>]*(?:\/>|>[^<]*\bSAW[._][^<]*<\/\1>|>[^<]*_SAW_[^<]*<\/\1>)/g, "<f/>");
+
 /** What a part is but for the values of its formulas: types and values of cells with a formula, and of those it fills. */
 const bare = (xml: string): string =>
-  xml.replace(
+  formless(xml).replace(
     /<((?:\w+:)?)c\b([^>]*?)(?:\/>|>([\s\S]*?)<\/\1c>)/g,
     (_, p: string, tag: string, inner = "") =>
       `<${p}c${tag.replace(/\st="\w+"/, "")}>${(inner as string).replace(/<(?:\w+:)?v>[\s\S]*?<\/(?:\w+:)?v>|<(?:\w+:)?v\/>/, "")}</${p}c>`,
@@ -77,11 +84,13 @@ describe.each([...foreign, ...samples])("%s", (file) => {
     const again = recalc(out);
     expect([again.status, again.stdout]).toEqual([0, expect.stringContaining(" 0 differ ")]);
     const [before, after] = [read(file), read(out)];
-    expect(Object.keys(after)).toEqual(Object.keys(before));
+    const more = Object.keys(after).filter((path) => before[path] === undefined);
+    expect(more).toEqual(more.length === 0 ? [] : ["xl/metadata.xml"]);
     const sheets = new Set(readBook(before).sheets.map((s) => s.part));
     for (const [path, part] of Object.entries(before)) {
       if (sheets.has(path)) expect(bare(text(after[path]!))).toBe(bare(text(part)));
-      else expect(Buffer.compare(after[path]!, part), path).toBe(0);
+      else if (more.length === 0) expect(Buffer.compare(after[path]!, part), path).toBe(0);
+      else expect(formless(text(after[path]!)), path).toBe(formless(text(part)));
     }
   });
 
