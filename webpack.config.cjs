@@ -1,4 +1,5 @@
 const path = require("node:path");
+const docPage = require("./config/docPage.cjs");
 const Copy = require("copy-webpack-plugin");
 const MiniCss = require("mini-css-extract-plugin");
 const Terser = require("terser-webpack-plugin");
@@ -87,6 +88,9 @@ const pane = {
         { from: "functions/functions.json", to: "functions.json" },
         { from: "taskpane/assets", to: "assets" },
         { from: "taskpane/help.html", to: "help.html", noErrorOnMissing: true },
+        { from: "docs/privacy.md", to: "privacy.html", transform: docPage },
+        { from: "docs/support.md", to: "support.html", transform: docPage },
+        { from: "LICENSE", to: "LICENSE.txt", toType: "file" },
       ],
     }),
   ],

@@ -6,7 +6,10 @@ import { join } from "node:path";
 const stamp = (what) => `build/${what}.stamp`;
 const first = { dist: "dist/functions.js", programs: "build/recalc.cjs" };
 const programs = ["src", "functions", "webpack.config.cjs", "package-lock.json"];
-const sources = { dist: [...programs, "taskpane", "docs/samples", "config"], programs };
+const sources = {
+  dist: [...programs, "taskpane", "docs/samples", "docs/privacy.md", "docs/support.md", "LICENSE", "config"],
+  programs,
+};
 
 const digest = (what) => {
   const hash = createHash("sha256");

@@ -6,6 +6,8 @@ const script = { type: /^(?:text|application)\/javascript/, shared: true };
 const files = {
   "/taskpane.html": page,
   "/help.html": page,
+  "/support.html": page,
+  "/privacy.html": page,
   "/functions.json": { type: /^application\/json/, shared: true },
   "/functions.js": script,
   "/core.js": script,

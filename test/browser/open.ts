@@ -1,4 +1,4 @@
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { chromium, type Browser, type Page } from "playwright-core";
 import { wantBuilt } from "../../config/built.mjs";
@@ -45,6 +45,21 @@ export async function openBrowser(): Promise<Opened> {
       server.close();
     },
   };
+}
+
+const types: Readonly<Record<string, string>> = {
+  html: "text/html",
+  js: "text/javascript",
+  css: "text/css",
+  json: "application/json",
+  png: "image/png",
+};
+
+/** A file of dist/ as a host sends it, without its headers. */
+export function distFile(path: string): { readonly contentType: string; readonly body: Buffer } | undefined {
+  const file = `dist${path}`;
+  if (!existsSync(file)) return undefined;
+  return { contentType: types[path.slice(path.lastIndexOf(".") + 1)] ?? "text/plain", body: readFileSync(file) };
 }
 
 /** Everything that a page asked for, complained of, or was refused by its policy. */

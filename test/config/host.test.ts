@@ -19,7 +19,18 @@ const types: Readonly<Record<string, string>> = {
   css: "text/css",
   png: "image/png",
 };
-const names = ["taskpane.html", "help.html", "functions.js", "core.js", "pane.js", "more.js", "trusted.js", "pane.css"];
+const names = [
+  "taskpane.html",
+  "help.html",
+  "support.html",
+  "privacy.html",
+  "functions.js",
+  "core.js",
+  "pane.js",
+  "more.js",
+  "trusted.js",
+  "pane.css",
+];
 const icons = ["16", "32", "64", "80"].map((size) => `assets/icon-${size}.png`);
 
 beforeAll(() => {
