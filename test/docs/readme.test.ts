@@ -16,7 +16,8 @@ describe("README.md", () => {
 
   it("has three formulas, and names only files that are there", () => {
     expect(formulas.length).toBe(3);
-    for (const text of [readme, developers]) for (const [, link] of text.matchAll(/\]\(([^)#h][^)#]*)\)/g)) expect(existsSync(link!), link).toBe(true);
+    for (const text of [readme, developers])
+      for (const [, link] of text.matchAll(/\]\(([^)#h][^)#]*)\)/g)) expect(existsSync(link!), link).toBe(true);
   });
 });
 

@@ -20,10 +20,14 @@ describe("worked by hand in docs/method.md", () => {
     for (const line of blocks.flat()) {
       const [, expression, value] = /^[^:]+(?:: |.*: )((?:[\d.+\-*/() ]|ln|sqrt|asin)+) = ([\d.]+)$/.exec(line) ?? [];
       expect(expression, line).toBeDefined();
-      const calculated = Number(new Function("ln", "sqrt", "asin", `return (${expression!});`)(Math.log, Math.sqrt, Math.asin));
+      const calculated = Number(
+        new Function("ln", "sqrt", "asin", `return (${expression!});`)(Math.log, Math.sqrt, Math.asin),
+      );
       // Six figures carried on: half a unit of the last place, and what the rounded terms before it may bring.
       const place = 10 ** -(value!.split(".")[1]?.length ?? 0);
-      expect(Math.abs(calculated - Number(value)), `${line} (${calculated})`).toBeLessThanOrEqual(0.5 * place + 3e-6 * calculated);
+      expect(Math.abs(calculated - Number(value)), `${line} (${calculated})`).toBeLessThanOrEqual(
+        0.5 * place + 3e-6 * calculated,
+      );
       lines += 1;
     }
     expect(lines).toBeGreaterThan(50);
