@@ -16,6 +16,7 @@ const srcRooms = {
   item: ["section", "size", "material"],
   time: ["section", "shop"],
   yield: [],
+  plan: ["shop"],
   cost: ["cutting", "section", "shop", "blade", "material", "item", "time", "yield"],
   about: [],
 };

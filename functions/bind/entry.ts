@@ -92,7 +92,8 @@ export type Result =
   | { readonly form: "table"; readonly columns: Columns };
 
 type Value<O> = O extends "text" ? Text : number;
-type Line<C> = { readonly [K in keyof C]: C[K] extends Column<infer O> ? Value<O> | InputError : never };
+/** undefined: nothing belongs there, as in the last row of a table; the cell is empty. */
+type Line<C> = { readonly [K in keyof C]: C[K] extends Column<infer O> ? Value<O> | InputError | undefined : never };
 
 export type Returned<R> = R extends { form: "cell"; as: infer O; of: infer F extends string }
   ? { readonly [K in F]: Value<O> }

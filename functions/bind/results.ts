@@ -13,6 +13,7 @@ type Rows = Extract<Result, { readonly columns: unknown }>;
 const notFinite = new CellError("#NUM!", "the result is not a number that a cell can hold");
 
 const toCell = (value: unknown, as: Out, units: Units): Cell => {
+  if (value === undefined) return "";
   if (typeof value === "number" && as !== "text") {
     const printed = value / quantities[as][units].factor;
     return Number.isFinite(printed) ? printed : notFinite;

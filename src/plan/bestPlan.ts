@@ -1,0 +1,71 @@
+import { InputError } from "../errors";
+import type { Plan } from "./cutPattern";
+import type { CutProblem } from "./cutProblem";
+import { divePlan } from "./divePlan";
+import { exactPlan } from "./exactPlan";
+import { gatherRemnants } from "./gatherRemnants";
+import { greedyPlan } from "./greedyPlan";
+import { improvePlan } from "./improvePlan";
+import { PlanSearch, planCost } from "./planSearch";
+import { Work } from "./planWork";
+
+/** About a second of a usual machine; measured in docs/decisions. */
+const mostWork = 1.5e7;
+const dives = 12;
+const mostPiecesExact = 400;
+const nodes = 20_000;
+
+export interface BestPlan {
+  readonly plan: Plan;
+  readonly cost: number;
+  /** No plan costs less. */
+  readonly bound: number;
+  readonly isProven: boolean;
+}
+
+/** Equal patterns as one, the most often cut first. */
+function grouped(plan: Plan): Plan {
+  const all = new Map<string, Plan[number]>();
+  for (const [pattern, times] of plan) all.set(pattern.key, [pattern, (all.get(pattern.key)?.[1] ?? 0) + times]);
+  return [...all.values()].sort((p, q) => p[0].stock - q[0].stock || q[1] - p[1] || (p[0].key < q[0].key ? -1 : 1));
+}
+
+/** Counts a plan again from its cuts: room, pieces and bars; a plan that does not pass is not shown. */
+function recounted({ widths, demand, stocks }: CutProblem, plan: Plan): boolean {
+  const open = [...demand];
+  const limits = stocks.map(({ limit }) => limit);
+  for (const [{ cuts, stock }, times] of plan) {
+    const filled = cuts.reduce((sum, [i, pieces]) => sum + pieces * widths[i]!, 0);
+    if (filled > stocks[stock]!.capacity) return false;
+    for (const [i, pieces] of cuts) open[i]! -= times * pieces;
+    limits[stock]! -= times;
+  }
+  return open.every((pieces) => pieces === 0) && limits.every((limit) => limit >= 0);
+}
+
+/**
+ * The plan of least cost that a bounded search finds, with a proven bound: first fit, column generation with dives, every
+ * way where the order is small, then improvement; the same at every run and on any machine.
+ * @param problem the order
+ * @returns patterns and times [-], cost and bound [cost], whether it is proven least
+ * @throws InputError "none": the stock does not cover the order, or no plan was found
+ * @source see columnLp, divePlan, exactPlan, improvePlan
+ */
+export function bestPlan(problem: CutProblem): BestPlan {
+  const all = { demand: problem.demand, limits: problem.stocks.map(({ limit }) => limit) };
+  const search = new PlanSearch(problem, new Work(mostWork), greedyPlan(problem, all));
+  if (search.root.isShort && search.best === undefined)
+    throw new InputError("none", "stockQuantities", "the stock does not cover the order");
+  for (let rank = 0; rank < dives && !search.isDone; rank += 1) divePlan(search, all, [], rank);
+  const pieces = problem.demand.reduce((sum, quantity) => sum + quantity, 0);
+  const isEvery = !search.isDone && pieces <= mostPiecesExact && exactPlan(search, all, [], nodes);
+  if (isEvery) search.bound = Math.max(search.bound, search.bestCost);
+  if (search.best !== undefined) improvePlan(search);
+  if (search.best === undefined)
+    throw new InputError("none", "stockQuantities", "no plan was found that the stock covers");
+  const plan = grouped(gatherRemnants(search));
+  const cost = planCost(plan);
+  if (!recounted(problem, plan) || cost > search.bestCost + problem.grain / 2)
+    throw new InputError("none", "lengths", "the plan did not pass its own count: please report it");
+  return { plan, cost, bound: Math.min(search.bound, cost), isProven: search.isProven };
+}
