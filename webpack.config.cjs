@@ -39,7 +39,10 @@ const functions = {
       ts("functions/tsconfig.json"),
       packed,
       packedWords,
-      { test: /[\\/]functions[\\/](catalogue[\\/]\w+|shop[\\/]labels)\.ts$/, loader: here("config/dropDocs.cjs") },
+      {
+        test: /[\\/]((functions[\\/](catalogue[\\/]\w+|shop[\\/]labels))|(src[\\/]data[\\/]\w+Constants))\.ts$/,
+        loader: here("config/dropDocs.cjs"),
+      },
     ],
   },
 };

@@ -1,5 +1,6 @@
 // A build step for the script that Excel loads: words that only the docs, the help page and the pane show (help, examples,
-// questions, sources of the entries; help of arguments and of shop labels) are left out of it. The pane's own script keeps them.
+// questions, sources of the entries; help of arguments and of shop labels; unit, mark and basis of a constant) are left out of it.
+// The pane's own script keeps them.
 const ts = require("typescript");
 
 /** What stands in place of each property of an entry. */
@@ -16,6 +17,7 @@ const cuts = (call) => {
   const called = ts.isIdentifier(call.expression) ? call.expression.text : "";
   if (argumentMakers.has(called) && second !== undefined) return [[second, '""']];
   if (called === "row") return [fourth, fifth].filter((node) => node !== undefined).map((node) => [node, '""']);
+  if (called === "constant") return call.arguments.slice(1).map((node) => [node, '""']);
   if (called !== "entry") return [];
   const properties = propertiesOf(first);
   const result = properties.find((p) => nameOf(p) === "result");

@@ -7,6 +7,8 @@ export type Reason = "invalid" | "none";
 export interface Measured {
   readonly number: number;
   readonly quantity: Quantity;
+  /** Significant digits in a sentence; 5 when left out. */
+  readonly digits?: number;
 }
 
 export type Fact = Measured | string;

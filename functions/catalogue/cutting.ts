@@ -6,8 +6,8 @@ import { teethInCut } from "../../src/cutting/teethInCut";
 import type { Pitch } from "../../src/blade/pitch";
 import type { Shape } from "../../src/section/shape";
 import { contactRows } from "../../src/section/contactRows";
-import { number } from "../kinds";
-import { column, each, entry, one, orElse } from "../bind/entry";
+import { number, symptom } from "../kinds";
+import { column, each, entry, one, optional, orElse } from "../bind/entry";
 import { blades, materials, oneSection, optionalPitches, pitches, sections } from "./parameters";
 
 const model = "own model: group table and limits, each constant with its mark in docs/sources.md";
@@ -104,13 +104,21 @@ export const cutting = [
   entry({
     name: "CUTCHECK",
     subject: "Cutting",
-    help: "Judges a cut as it runs now from pitch, band speed and minutes: what to change first, and the figures behind it.",
+    help: "Judges a cut as it runs now from pitch, band speed and minutes: what to change first; with a symptom, its likely causes and checks.",
     examples: [
       'SAW.CUTCHECK("round 7", "17-4PH", "bi-metal", "2/3", 95, 30)',
-      'SAW.CUTCHECK("round 4", "A36", "bi-metal", "8/12", 270, 1.5, , , "all")',
+      'SAW.CUTCHECK("round 4", "A36", "bi-metal", "8/12", 270, 1.5, , , , "all")',
+      'SAW.CUTCHECK("round 4", "304", "bi-metal", "3/4", 200, 2.9, "dull too soon")',
     ],
     source: model,
-    asks: ["is this cut running right", "what should I change", "why are teeth breaking"],
+    asks: [
+      "is this cut running right",
+      "what should I change",
+      "why are teeth breaking",
+      "crooked cut",
+      "blade dull too soon",
+      "noise",
+    ],
     params: {
       section: sections(),
       material: materials(),
@@ -118,13 +126,16 @@ export const cutting = [
       pitch: pitches(),
       bandSpeed: each(number("bandSpeed"), "band speed as set"),
       minutes: each(number("minutes"), "minutes of cutting, without handling"),
+      symptom: optional(
+        each(symptom, 'what goes wrong, such as "teeth broken off", also with "new blade" or "old blade"'),
+      ),
     },
     takes: { show: "optional", settings: "optional", saw: true, units: true },
     result: {
       form: "row",
       main: "verdict",
       columns: {
-        verdict: column("text", "what to change first"),
+        verdict: column("text", "what to change first; before it, of a symptom, what to stop for, causes and checks"),
         rate: column("areaRate", "as it runs"),
         chipThickness: column("chip", "of one tooth, on the mean width", 3),
         teeth: column("count", "in the cut, on the mean width", 3),
@@ -136,6 +147,7 @@ export const cutting = [
         minutesSaved: column("minutes", "of a cut, by the verdict; below 0 where it takes longer"),
         expectedLow: column("areaRate", "at this pitch on this saw"),
         expectedHigh: column("areaRate", "at this pitch on this saw"),
+        causes: column("text", "of the symptom, likeliest first, each with its check"),
         cautions: column("text", "reminders; the machine's manual comes first"),
       },
     },

@@ -4,5 +4,6 @@ export { matchedMaterial, material } from "./material";
 export { number } from "./number";
 export { description, orderItem } from "./order";
 export { length, section } from "./size";
+export { symptom } from "./symptom";
 export { tableRow } from "./table";
 export { choice, text } from "./text";

@@ -4,15 +4,14 @@ import { quantities, type Units } from "../../src/quantities";
 import { words } from "./words";
 
 /** At most five significant digits: a sentence is read, not calculated with. */
-export const plainNumber = (x: number): string => String(Number(x.toPrecision(5)));
+export const plainNumber = (x: number, digits = 5): string => String(Number(x.toPrecision(digits)));
 
 /** A fact in the caller's units, for example "2.5 in"; text as it is. */
 const printFact = (fact: Fact, units: Units): string => {
   if (typeof fact === "string") return fact;
   const { factor, unit } = quantities[fact.quantity][units];
-  return unit === "" || unit === "°"
-    ? plainNumber(fact.number / factor) + unit
-    : `${plainNumber(fact.number / factor)} ${unit}`;
+  const number = plainNumber(fact.number / factor, fact.digits);
+  return unit === "" || unit === "°" ? number + unit : `${number} ${unit}`;
 };
 
 /** Puts the facts into a template, in the caller's units. */

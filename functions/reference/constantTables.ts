@@ -3,6 +3,7 @@ import { costConstants } from "../../src/data/costConstants";
 import { cuttingConstants } from "../../src/data/cuttingConstants";
 import { itemConstants } from "../../src/data/itemConstants";
 import { shopConstants } from "../../src/data/shopConstants";
+import { symptomConstants } from "../../src/data/symptomConstants";
 import { yieldConstants } from "../../src/data/yieldConstants";
 
 /** The constants of src/data, table by table, as docs/sources.md prints them. */
@@ -11,6 +12,7 @@ export const constantTables: readonly {
   readonly constants: Readonly<Record<string, Constant>>;
 }[] = [
   { title: "the cutting model", constants: cuttingConstants },
+  { title: "causes of trouble", constants: symptomConstants },
   { title: "saw and shop", constants: shopConstants },
   { title: "blade economics", constants: costConstants },
   { title: "order lines", constants: itemConstants },

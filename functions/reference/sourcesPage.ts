@@ -1,6 +1,7 @@
 import type { Constant } from "../../src/data/constant";
 import { cuttingConstants, madePitches, pitchPoints, speedPoints, usualBands } from "../../src/data/cuttingConstants";
 import { groups, type BladeRow, type Group } from "../../src/data/groups";
+import { symptomSources } from "../../src/data/symptomSources";
 import { builtInMaterials } from "../../src/material/builtInMaterials";
 import { plainNumber } from "../kinds/sentence";
 import { words } from "../kinds/words";
@@ -220,6 +221,11 @@ export function sourcesPage(): string {
       table(["key", "grade", "group", "speed", "mark", "bite ×", "mark"], gradeRows()),
     ),
     ...otherConstants(),
+    ...section(
+      "What goes wrong",
+      "Symptoms, causes, checks and remedies of CUTCHECK are common practice without a source, their weights judgement, but for these facts:",
+      table(["fact", "source", "how far it was read"], symptomSources),
+    ),
     ...section("Beside what is published", comparison()),
   ].join("\n");
 }

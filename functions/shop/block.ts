@@ -202,11 +202,14 @@ function shopOf(
   all: number | undefined,
   units: Units,
 ): Shop {
-  const shop: Record<string, unknown> = { ...defaultShop };
+  const given: string[] = [];
+  const shop: Record<string, unknown> = { ...defaultShop, given };
   for (const { found, cells } of labels) {
     const own = cells[at] ?? null;
     const cell = isBlank(own, false) && all !== undefined ? (cells[all] ?? null) : own;
-    if (!isBlank(cell, false)) put(shop, found, readValue(found, cell, units));
+    if (isBlank(cell, false)) continue;
+    put(shop, found, readValue(found, cell, units));
+    given.push(found.row.key);
   }
   return shop as unknown as Shop;
 }

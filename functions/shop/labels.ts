@@ -60,6 +60,8 @@ export const shopLabels: readonly ShopLabel[] = [
   row("Band width", "bandWidth", between("size", k.bandWidthFrom, k.bandWidthTo), "from the work's width", "width of the band, tooth tips to back"),
   row("Band thickness", "bandThickness", between("size", k.bandThicknessFrom, k.bandThicknessTo), "from the work's width", "thickness of the band's back"),
   row("Band tension", "bandTension", between("stress", k.bandTensionFrom, k.bandTensionTo), "", "tensile stress in the band"),
+  row("Wheel diameter", "wheelDiameter", between("size", k.wheelFrom, k.wheelTo), "none", "of the band wheels, for what bends the band"),
+  row("Band length", "bandLength", length(), "none", "once round the wheels, for marks that repeat each turn"),
   row("Kerf", "kerf", between("size", k.kerfFrom, k.kerfTo), "from the band", "width of the slot"),
   row("Pitches stocked", "pitchesStocked", pitchList, "every pitch that is made", "pitches to choose from, such as 2/3, 3/4, 4/6"),
   row("Coolant", "coolant", choice("flood", "mist", "dry"), "flood; dry for magnesium", "how the cut is cooled"),

@@ -4,16 +4,21 @@ import type { Text } from "../phrase";
 import type { Shop } from "../shop/shop";
 import { cautionsOf } from "./cautionsOf";
 import { choosePitch } from "./choosePitch";
+import { coachText } from "./coachText";
 import type { CutWork } from "./cut";
 import { gulletRoom } from "./gulletRoom";
 import { judgeCut, type Seen } from "./judgeCut";
+import type { SeenCut } from "./cutSigns";
 import { meanChip } from "./meanChip";
 import { predictCut, type CutPrediction } from "./predictCut";
+import type { Trouble } from "./trouble";
 
 export interface CutCheckInput extends CutWork {
   readonly pitch: Pitch;
   readonly bandSpeed: number;
   readonly minutes: number;
+  /** What is wrong with it, or undefined: nothing is said. */
+  readonly symptom?: Trouble | undefined;
 }
 
 /** What a cut that runs is judged by; the refusal where nothing can be predicted for it. */
@@ -87,24 +92,46 @@ function advised(seen: Exclude<Judged, InputError>, { minutes }: CutCheckInput) 
   };
 }
 
+/** What is known of a cut for the causes of its trouble. */
+const seenCut = (
+  seen: Judged,
+  chip: number,
+  result: ReturnType<typeof unjudged> | ReturnType<typeof advised>,
+): SeenCut => {
+  const known = <T>(value: T | InputError): T | undefined => (value instanceof InputError ? undefined : value);
+  const { predicted, free, best } = seen instanceof InputError ? ({} as Partial<Exclude<Judged, InputError>>) : seen;
+  return {
+    chip,
+    gulletFill: known(result.gulletFill) ?? NaN,
+    predicted,
+    free,
+    best,
+    bandSpeedToSet: known(result.bandSpeedToSet),
+    feedToSet: known(result.feedToSet),
+  };
+};
+
 /**
  * Judges a cut as it runs now: rate = A/minutes, mean chip = rate·p/(v·W), teeth W/p, gullet fill, speed against the one
- * wanted, feed H/minutes, and what to change first with the settings that follow from it.
- * @param input section; material; blade; pitch [1/in]; bandSpeed v [mm/min]; minutes of cutting [min]; shop
+ * wanted, feed H/minutes, and what to change first with the settings that follow from it. With a symptom its likely causes come first.
+ * @param input section; material; blade; pitch [1/in]; bandSpeed v [mm/min]; minutes of cutting [min]; symptom; shop
  * @returns verdict [text]; rates [mm²/min]; chipThickness [mm]; teeth, gulletFill, speedAgainstGroup [-]; feeds and speeds [mm/min]; minutesSaved [min]; cautions [text]
  * @throws InputError "invalid": an area alone
  * @source kinematics: German vocational tables book, sawing page (read); the verdict: see judgeCut
  */
 export function cutCheck(input: CutCheckInput) {
-  const { section, material, pitch, bandSpeed, minutes } = input;
+  const { section, material, pitch, bandSpeed, minutes, symptom } = input;
   const profile = section.profile();
   const rate = section.area / minutes;
   const seen = judged(input, rate);
   const result = seen instanceof InputError ? unjudged(seen, input, rate) : advised(seen, input);
+  const chip = meanChip({ rate, pitch, speed: bandSpeed, profile });
+  const causes: Text =
+    symptom === undefined ? "" : coachText({ ...input, trouble: symptom }, seenCut(seen, chip, result));
   return {
-    verdict: result.verdict,
+    verdict: causes === "" ? result.verdict : ([causes, "As it is set:", result.verdict] as Text),
     rate,
-    chipThickness: meanChip({ rate, pitch, speed: bandSpeed, profile }),
+    chipThickness: chip,
     teeth: profile.meanWidth / pitch.mean,
     gulletFill: result.gulletFill,
     speedAgainstGroup: result.speedAgainstGroup,
@@ -114,6 +141,7 @@ export function cutCheck(input: CutCheckInput) {
     minutesSaved: result.minutesSaved,
     expectedLow: result.expectedLow,
     expectedHigh: result.expectedHigh,
+    causes,
     cautions: cautionsOf(material) as Text,
   };
 }

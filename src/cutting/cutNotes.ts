@@ -1,13 +1,9 @@
 import { cuttingConstants as k } from "../data/cuttingConstants";
-import type { Group } from "../data/groups";
 import type { Phrase } from "../phrase";
 import type { Cut, CutWork } from "./cut";
 import { meanChip } from "./meanChip";
 import type { CutPrediction } from "./predictCut";
-
-/** Groups whose surface hardens under a rubbing tooth: thin chips are a caution there, elsewhere a note. */
-const hardens = ({ name, letter }: Group): boolean =>
-  letter === "S" || name === "austenitic stainless" || name === "duplex and PH stainless";
+import { workHardens } from "./workHardens";
 
 const note = (template: string, facts: Phrase["facts"] = {}): Phrase => ({ template, facts });
 
@@ -48,10 +44,11 @@ export function cutNotes({ cut, run, pitch }: CutPrediction, work: CutWork): rea
     notes.push(note("{teeth} teeth in the thinnest part: light feed.", { teeth }));
   }
   const chip = meanChip({ rate: run.rate, pitch, speed: run.speed, profile });
+  // Where the metal work-hardens a thin chip is a caution, elsewhere a note.
   if (chip < k.thinChip.value) {
     const facts = { chip: { number: chip, quantity: "chip" as const } };
     notes.push(
-      hardens(group)
+      workHardens(group)
         ? note("Caution: a thin chip, {chip}; this material work-hardens when teeth rub.", facts)
         : note("A thin chip, {chip}.", facts),
     );

@@ -112,8 +112,12 @@ export function judgeCut(seen: Seen): Verdict {
   const w = weigh(seen);
   const { cut, run, pitch } = seen.predicted;
   const found = faults.find(([holds]) => holds(w));
-  const of = (quantity: "chip" | "bandSpeed" | "areaRate" | "power", number: number): Fact => ({ number, quantity });
-  const digits = (n: number): string => String(Number(n.toPrecision(2)));
+  const of = (quantity: "chip" | "bandSpeed" | "areaRate" | "power", number: number): Fact => ({
+    number,
+    quantity,
+    digits: k.saidDigits.value,
+  });
+  const digits = (n: number): string => String(Number(n.toPrecision(k.saidDigits.value)));
   const motor = run.shares["motor power"] > k.mostOf.value ? " Motor-limited: {power} available at the band." : "";
   const template = found?.[1] ?? `Leave it as it is: {rate} is within the usual {rateLow} to {rateHigh}.${motor}`;
   const facts = {

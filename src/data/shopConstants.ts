@@ -18,6 +18,8 @@ export const shopConstants = {
   bandThicknessTo: constant(3, "mm", "judgement", "thickest usual band"),
   bandTensionFrom: constant(50, "MPa", "judgement", "slackest band that still cuts"),
   bandTensionTo: constant(700, "MPa", "judgement", "no strip steel is strained more"),
+  wheelFrom: constant(100, "mm", "judgement", "smallest usual band wheel"),
+  wheelTo: constant(3000, "mm", "judgement", "largest usual band wheel"),
   kerfFrom: constant(0.3, "mm", "judgement", "thinnest usual band"),
   kerfTo: constant(8, "mm", "judgement", "widest usual band"),
   longestBandFeet: constant(60, "ft", "common practice", "longer than any usual band: a bare number above it is in inches or millimetres"),

@@ -25,6 +25,8 @@ export const defaultShop: Shop = {
   bandWidth: undefined,
   bandThickness: undefined,
   bandTension: k.bandTension.value,
+  wheelDiameter: undefined,
+  bandLength: undefined,
   kerf: undefined,
   pitchesStocked: undefined,
   coolant: undefined,
@@ -46,4 +48,5 @@ export const defaultShop: Shop = {
   stockLength: undefined,
   usefulRemnant: undefined,
   ownMaterials: [],
+  given: [],
 };

@@ -33,6 +33,8 @@ export interface Shop {
   readonly bandWidth: number | undefined;
   readonly bandThickness: number | undefined;
   readonly bandTension: number;
+  readonly wheelDiameter: number | undefined;
+  readonly bandLength: number | undefined;
   readonly kerf: number | undefined;
   readonly pitchesStocked: readonly Pitch[] | undefined;
   readonly coolant: "flood" | "mist" | "dry" | undefined;
@@ -55,4 +57,6 @@ export interface Shop {
   readonly stockLength: number | undefined;
   readonly usefulRemnant: number | undefined;
   readonly ownMaterials: readonly Material[];
+  /** Fields of which the block gives a value: what is said is told apart from a default. */
+  readonly given: readonly string[];
 }

@@ -48,10 +48,10 @@ describe("packed tables", () => {
 describe("words that Excel never shows", () => {
   it("are left out of entries, arguments and labels, and nothing else is", () => {
     const dropped = dropDocs(
-      'entry({ name: "X", help: "h", asks: ["a"], examples: ["SAW.X()"], source: "s", params: { a: each(number("size"), "what") }, result: { form: "row", columns: { b: column("text", "kept") } } }); row("Kerf", "kerf", size, "none", "width"); list(k, "l", "group");',
+      'entry({ name: "X", help: "h", asks: ["a"], examples: ["SAW.X()"], source: "s", params: { a: each(number("size"), "what") }, result: { form: "row", columns: { b: column("text", "kept") } } }); row("Kerf", "kerf", size, "none", "width"); list(k, "l", "group"); constant(5, "mm", "read", "why");',
     );
     expect(dropped).toBe(
-      'entry({ name: "X", help: "", asks: [], examples: [""], source: "", params: { a: each(number("size"), "") }, result: { form: "row", columns: { b: column("text", "kept") } } }); row("Kerf", "kerf", size, "", ""); list(k, "", "group");',
+      'entry({ name: "X", help: "", asks: [], examples: [""], source: "", params: { a: each(number("size"), "") }, result: { form: "row", columns: { b: column("text", "kept") } } }); row("Kerf", "kerf", size, "", ""); list(k, "", "group"); constant(5, "", "", "");',
     );
   });
 });

@@ -40,6 +40,7 @@ describe("a cut as it runs now", () => {
       "minutesSaved",
       "expectedLow",
       "expectedHigh",
+      "causes",
       "cautions",
     ]);
   });
@@ -55,7 +56,7 @@ describe("a cut as it runs now", () => {
       best.run.speed,
       predict("square 4", "A36", "bi-metal", {}, "10/14").run.minutes,
     );
-    expect(said(fine.verdict)).toMatch(/^Take 3\/4 first: at 10\/14 this cut takes 3\.4 times as long/);
+    expect(said(fine.verdict)).toMatch(/^Take 3\/4 first: at 10\/14 this cut takes 3\.43 times as long/);
     expect(fine.minutesSaved).toBeCloseTo((fine.rate === 0 ? 0 : 1) * (best.run.minutes * 3.43 - best.run.minutes), 1);
     expect(fine.feedToSet).toBeCloseTo(101.6 / best.run.minutes, 9);
   });

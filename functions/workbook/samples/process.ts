@@ -77,7 +77,7 @@ export const process: SampleSheet = {
       plain(
         "round 7, 17-4PH",
         ...cut,
-        `=SAW.CUTCHECK("round 7 in","17-4PH","bi-metal",B${33 + i},C${33 + i},D${33 + i},${sawsBlock},"medium")`,
+        `=SAW.CUTCHECK("round 7 in","17-4PH","bi-metal",B${33 + i},C${33 + i},D${33 + i},,${sawsBlock},"medium")`,
       ),
     ),
     plain(),

@@ -1,0 +1,37 @@
+import { constant, type Constant } from "./constant";
+
+/** From where on a number of a cut speaks for a cause of trouble; the thresholds of CUTCHECK's verdict stand in cuttingConstants. */
+// prettier-ignore
+export const symptomConstants = {
+  threeTeeth: constant(3, "teeth", "judgement", "teeth in the thinnest part under which they are few"),
+  manyTeeth: constant(6, "teeth", "judgement", "from here they are many; under it, on the mean width, they are few"),
+  rightPitch: constant(0.95, "-", "judgement", "pitch factor from which the pitch is right"),
+  lowish: constant(0.8, "-", "judgement", "feed against the usual under which it is rather low"),
+  highish: constant(1.25, "-", "judgement", "feed against the usual above which it is rather high; a band that is only assumed counts from here"),
+  nearFull: constant(0.9, "-", "judgement", "gullet fill"),
+  roomy: constant(0.3, "-", "judgement", "gullet fill"),
+  fastish: constant(1.12, "-", "judgement", "band speed against the one wanted"),
+  slowish: constant(0.85, "-", "judgement", "band speed against the one wanted"),
+  hardPush: constant(0.6, "-", "judgement", "feed force against half of the band's buckling load: 95 % of 377 cuts run as advised are below 0.66"),
+  lightPush: constant(0.3, "-", "judgement", "feed force against half of the band's buckling load"),
+  guideRoom: constant(25, "mm", "judgement", "work to guide, each side, with guides set close"),
+  closeGuides: constant(1.1, "-", "judgement", "push gained by close guides, under which they are close"),
+  farGuides: constant(1.25, "-", "judgement", "push gained by close guides"),
+  veryFarGuides: constant(1.6, "-", "judgement", "push gained by close guides"),
+  lowTension: constant(175, "MPa", "judgement", "0.7 of the usual 250"),
+  highTension: constant(325, "MPa", "judgement", "1.3 of the usual 250"),
+  usualTensionFrom: constant(200, "MPa", "judgement", "0.8 of the usual 250"),
+  usualTensionTo: constant(300, "MPa", "judgement", "1.2 of the usual 250"),
+  thickBand: constant(1.15, "-", "judgement", "thickness against the usual one of the width"),
+  narrowBand: constant(0.75, "-", "judgement", "width against the usual one for the work"),
+  fullMotor: constant(0.9, "-", "judgement", "power needed against the motor's"),
+  busyMotor: constant(0.7, "-", "judgement", "power needed against the motor's"),
+  easyMotor: constant(0.5, "-", "judgement", "power needed against the motor's"),
+  hard: constant(1.15, "-", "judgement", "hardness against that from which the group's speed falls"),
+  tooHard: constant(1.3, "-", "judgement", "hardness against the same, too hard for bi-metal"),
+  shortChips: constant(4, "-", "judgement", "chip volume ratio up to which chips are short"),
+  varying: constant(1.4, "-", "judgement", "longest contact against the mean width"),
+  wide: constant(150, "mm", "judgement", "width of the work"),
+  mostCauses: constant(4, "causes", "judgement", "most that are named"),
+  clearLead: constant(2, "-", "judgement", "lead in score from which the first cause is most likely"),
+} as const satisfies Record<string, Constant>;

@@ -1,0 +1,26 @@
+/** What stands behind single facts of data/symptoms and data/symptomRemedies: fact, source, how far it was read. All else there is common practice without a source. */
+// prettier-ignore
+export const symptomSources: readonly (readonly [fact: string, source: string, read: string])[] = [
+  ["harder metal, lighter feed; less feed through hard spots; guides as close to the work as possible; gloves for the band, none while it runs; supply off before covers", "US Army subcourse OD1646, Bandsaw Operations, lesson 1 task 1 (public domain)", "read (one page)"],
+  ["vibration: band speed is checked first, then pitch", "the same, lesson 2, answers", "read (page breaks off)"],
+  ["a regular click is a cracked band; a broken band: power off, wait for standstill; never draw work back with the band running", "US Navy training manual, Builder 3 & 2, vol. 1 (NAVEDTRA 14043), wood saw, same mechanism", "read"],
+  ["one tooth alone strikes and breaks; guide arms close; gloves only with the machine stopped", "Introduction to Machining, open textbook, sections 7.1 and 7.4", "read"],
+  ["too fast wears the blade quickly; pushing too hard chatters, clamp more rigidly; stalled: power off; a cracked blade is not fitted", "Louisiana State University, mechanical engineering shop, saw rules", "read"],
+  ["three-tooth rule; a click may be a crack, stop; lock out before a broken band is taken out", "Machining Fundamentals (2014), p. 168; Modern Cabinetmaking (2016), ch. 23", "read"],
+  ["edge radius 5 to 15 µm against layers of 5 to 50 µm: ploughing, broken chips", "Sarwar, Haider, Persson, cutting-off in bandsawing, paper", "read (first page)"],
+  ["a least chip exists under which nothing is cut", "Wojciechowski, Materials 2022, 15, 59", "abstract"],
+  ["force per area rises as the chip thins, because of edge radius", "Kim, Lee, Sin, J. Mater. Process. Technol. 86 (1999)", "abstract"],
+  ["new bi-metal teeth: rapid first wear by chipping, teeth of unequal depth; then abrasion and adhesion", "Crystals 2024, 14, 898", "abstract"],
+  ["weld and uneven back show in the cutting force; the back wedges against its support", "Characterization of band sawing based on cutting forces, paper", "abstract"],
+  ["side stiffness, guide span and tooth forces set the straightness of the cut", "Lehmann and Taylor, theses, University of British Columbia, 1993 (wood bands)", "abstract; title page"],
+  ["cracks grow by fatigue from the gullets", "Lu, thesis, University of British Columbia (wood bands)", "abstract"],
+  ["washboard lines: self-excited swinging of the band by the wave of the tooth before", "Luo, thesis, University of British Columbia, 2001 (wood bands)", "abstract"],
+  ["vibration shortens tool life", "Kayhan, Budak, DOI 10.1243/09544054JEM1506 (turning, milling)", "abstract"],
+  ["blue on steel is about 300 °C", "The Working of Steel, tempering table (public domain)", "read"],
+  ["in fast cutting the chip itself may go blue", "Hinkley, A Few Secrets of the Metallurgist, high-speed steels", "read"],
+  ["magnesium: fine feed, dull or rubbing tool, dwelling raise the risk of fire; water makes it worse", "US Army TM 43-0106, 4-21", "read"],
+  ["water-mixed coolant with magnesium gives off hydrogen", "DGUV Information 209-090e", "read (excerpt)"],
+  ["contact with the moving blade, also while setting and cleaning; swarf removal with the saw running hurts hands", "HSE sheet WIS31 (wood, narrow bands); HSE sheet on pivoting-head metal saws", "read (excerpts)"],
+  ["lock-out; compressed air for cleaning", "29 CFR 1910.147; 1910.242(b)", "named"],
+  ["wheel grip, bending E·t/D, band force, marks once a turn", "mechanics", "derived"],
+];
