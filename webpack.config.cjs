@@ -54,6 +54,9 @@ const office =
 const pageScripts = (base) =>
   `<link rel="icon" href="${base}assets/icon-32.png" />\n    <link rel="stylesheet" href="${base}pane.css" />\n    <script defer src="${base}core.js"></script>\n    <script defer src="${base}pane.js"></script>`;
 
+/** What only the part about trouble reads: it is loaded when it is asked for. */
+const coachOnly = /[\\/](symptomRemedies|coachRows|symptomSection)\.ts$/;
+
 /** The pane: view code over a second chunk of core, catalogue and data; two pages from one template. */
 const pane = {
   ...shared("pane"),
@@ -70,7 +73,10 @@ const pane = {
           name: "core",
           chunks: "all",
           enforce: true,
-          test: (m) => /[\\/](src|functions|node_modules)[\\/]/.test(m.nameForCondition?.() ?? ""),
+          test: (m) => {
+            const file = m.nameForCondition?.() ?? "";
+            return /[\\/](src|functions|node_modules)[\\/]/.test(file) && !coachOnly.test(file);
+          },
         },
       },
     },

@@ -1,11 +1,12 @@
 import "./pane.css";
 import type { Units } from "../src/quantities";
 import { isError } from "../functions/formula/cellErrors";
-import { element } from "./controls/element";
-import { functionsView } from "./views/functionsView";
+import { button, element } from "./controls/element";
+import { functionsView, type Extra } from "./views/functionsView";
 import { findSheet } from "./sheet/link";
 import { materialView } from "./views/materialView";
 import type * as Part from "./more";
+import type * as Coach from "./coach";
 import { refusals } from "./sheet/refusals";
 import { shopView } from "./views/shopView";
 import { firstState, Store, type Link } from "./sheet/store";
@@ -82,10 +83,38 @@ function later(id: string, label: string, view: (part: More) => (store: Store) =
   return { id, label, panel, open };
 }
 
+/** Symptoms, causes and remedies beside CUTCHECK, loaded when they are asked for. */
+const trouble: Extra = (of) => {
+  const panel = element("div");
+  let [stop, ended] = [(): void => undefined, false];
+  const open = button("What goes wrong: symptoms, causes, remedies", () => {
+    const loaded: Promise<typeof Coach> = import(/* webpackChunkName: "coach" */ "./coach");
+    loaded.then(
+      ({ coachView }) => {
+        if (ended) return;
+        const view = coachView(of);
+        stop = view.stop;
+        panel.replaceChildren(view.node);
+      },
+      () => {
+        panel.textContent = refusals.notLoaded;
+      },
+    );
+  });
+  panel.append(open);
+  return {
+    nodes: [panel],
+    stop: () => {
+      ended = true;
+      stop();
+    },
+  };
+};
+
 const { node } = tabs([
   { id: "material", label: "Material", panel: materialView(store) },
   later("section", "Section", (part) => part.sectionView),
-  { id: "functions", label: "Functions", panel: functionsView(store) },
+  { id: "functions", label: "Functions", panel: functionsView(store, new Map([["CUTCHECK", trouble]])) },
   { id: "shop", label: "Shop", panel: shopView(store) },
   later("workbook", "Workbook", (part) => part.workbookView),
 ]);

@@ -104,7 +104,7 @@ export const cutting = [
   entry({
     name: "CUTCHECK",
     subject: "Cutting",
-    help: "Judges a cut as it runs now from pitch, band speed and minutes: what to change first; with a symptom, its likely causes and checks.",
+    help: "Judges a cut as it runs now: what to change first; with a symptom, its likely causes and the checks that tell them apart.",
     examples: [
       'SAW.CUTCHECK("round 7", "17-4PH", "bi-metal", "2/3", 95, 30)',
       'SAW.CUTCHECK("round 4", "A36", "bi-metal", "8/12", 270, 1.5, , , , "all")',

@@ -1,5 +1,6 @@
 import { generalCautions } from "../../src/data/cautions";
 import { argumentHeads, describe, resultHeads, shopHeads, shopIntro, shopRows, type FunctionDoc } from "./describe";
+import { symptomDocs, symptomHeads, symptomIntro, type SymptomDoc } from "./symptomSection";
 import type { Entry } from "../bind/entry";
 
 const text = (plain: string): string =>
@@ -45,6 +46,21 @@ const section = (doc: FunctionDoc): string =>
     ` id="${doc.name}"`,
   );
 
+const symptom = ({ name, say, alsoTyped, stop, lookFirst, causes }: SymptomDoc): string =>
+  [
+    tag("h3", text(say), ` id="symptom-${name.replace(/ /g, "-")}"`),
+    paragraph(`Type: ${name}; also ${alsoTyped}.`),
+    paragraph(`${stop} Look first: ${lookFirst}`),
+    table(symptomHeads, causes),
+  ].join("\n");
+
+const wrong = (): string =>
+  tag(
+    "section",
+    `${tag("h2", "What goes wrong")}${paragraph(symptomIntro)}${symptomDocs().map(symptom).join("\n")}`,
+    ' id="symptoms"',
+  );
+
 const intro =
   "Type a formula with your own list separator, a comma or a semicolon. Every number on this page is computed by the functions themselves. Predicted rates are estimates, each with its low and high: for steels and stainless with bi-metal about 80 % of published cases or more fall inside; elsewhere low and high are judgement, and CUTDATA says so.";
 
@@ -82,6 +98,7 @@ ${list}
 <main>
 ${docs.map(section).join("\n")}
 ${shop}
+${wrong()}
 ${cautions}
 </main>
 </body>

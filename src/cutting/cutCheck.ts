@@ -1,115 +1,7 @@
-import type { Pitch } from "../blade/pitch";
-import { InputError } from "../errors";
 import type { Text } from "../phrase";
-import type { Shop } from "../shop/shop";
 import { cautionsOf } from "./cautionsOf";
-import { choosePitch } from "./choosePitch";
 import { coachText } from "./coachText";
-import type { CutWork } from "./cut";
-import { gulletRoom } from "./gulletRoom";
-import { judgeCut, type Seen } from "./judgeCut";
-import type { SeenCut } from "./cutSigns";
-import { meanChip } from "./meanChip";
-import { predictCut, type CutPrediction } from "./predictCut";
-import type { Trouble } from "./trouble";
-
-export interface CutCheckInput extends CutWork {
-  readonly pitch: Pitch;
-  readonly bandSpeed: number;
-  readonly minutes: number;
-  /** What is wrong with it, or undefined: nothing is said. */
-  readonly symptom?: Trouble | undefined;
-}
-
-/** What a cut that runs is judged by; the refusal where nothing can be predicted for it. */
-type Judged =
-  | InputError
-  | (Omit<Seen, "predicted"> & { readonly predicted: CutPrediction; readonly at: (pitch: Pitch) => CutPrediction });
-
-/** The same saw with nothing that limits a cut. */
-const freed = (shop: Shop): Shop => ({
-  ...shop,
-  motorPower: undefined,
-  maximumFeed: undefined,
-  maximumFeedForce: undefined,
-  bandWidth: undefined,
-  minimumBandSpeed: undefined,
-  maximumBandSpeed: Infinity,
-});
-
-/** Predictions with the group's own spread, never the shop's: what is judged is the cut, not the log. */
-function judged(input: CutCheckInput, rate: number): Judged {
-  const shop = { ...input.shop, rateSpread: undefined, rateSpreads: [] };
-  const at = (pitch: Pitch): CutPrediction => predictCut({ ...input, shop, pitch });
-  const { bandSpeed, pitch } = input;
-  try {
-    const best = choosePitch(input);
-    const predicted = at(pitch);
-    const free = predictCut({ ...input, shop: freed(shop), pitch });
-    const load = rate / bandSpeed / (predicted.rate / predicted.run.speed);
-    const chip = meanChip({ rate, pitch, speed: bandSpeed, profile: predicted.cut.profile });
-    return { rate, bandSpeed, chip, gulletFill: predicted.run.gulletFill * load, predicted, free, best, at };
-  } catch (refusal) {
-    if (refusal instanceof InputError) return refusal;
-    throw refusal;
-  }
-}
-
-/** Nothing can be predicted: the verdict is the reason, and what runs is still given. */
-function unjudged(refusal: InputError, { material, pitch, bandSpeed }: CutCheckInput, rate: number) {
-  const { group } = material;
-  return {
-    verdict: { template: refusal.problem, facts: { ...refusal.facts, parameter: refusal.parameter } } as Text,
-    gulletFill: group === undefined ? refusal : rate / bandSpeed / gulletRoom(pitch.mean, group),
-    speedAgainstGroup: refusal,
-    bandSpeedToSet: refusal,
-    feedToSet: refusal,
-    minutesSaved: refusal,
-    expectedLow: refusal,
-    expectedHigh: refusal,
-  };
-}
-
-/** The verdict, what to set by it and what it saves. */
-function advised(seen: Exclude<Judged, InputError>, { minutes }: CutCheckInput) {
-  const { predicted, best, bandSpeed, at } = seen;
-  const { says, set } = judgeCut(seen);
-  const { height } = predicted.cut.profile;
-  const better = set === "best pitch" ? at(best) : predicted;
-  const now = { bandSpeedToSet: bandSpeed, feedToSet: height / minutes, minutesSaved: 0 };
-  const then = {
-    bandSpeedToSet: better.run.speed,
-    feedToSet: height / better.run.minutes,
-    minutesSaved: minutes - better.run.minutes,
-  };
-  return {
-    verdict: says as Text,
-    gulletFill: seen.gulletFill,
-    speedAgainstGroup: bandSpeed / predicted.cut.speeds.wanted,
-    ...(set === "as it runs" ? now : then),
-    expectedLow: predicted.rateLow,
-    expectedHigh: predicted.rateHigh,
-  };
-}
-
-/** What is known of a cut for the causes of its trouble. */
-const seenCut = (
-  seen: Judged,
-  chip: number,
-  result: ReturnType<typeof unjudged> | ReturnType<typeof advised>,
-): SeenCut => {
-  const known = <T>(value: T | InputError): T | undefined => (value instanceof InputError ? undefined : value);
-  const { predicted, free, best } = seen instanceof InputError ? ({} as Partial<Exclude<Judged, InputError>>) : seen;
-  return {
-    chip,
-    gulletFill: known(result.gulletFill) ?? NaN,
-    predicted,
-    free,
-    best,
-    bandSpeedToSet: known(result.bandSpeedToSet),
-    feedToSet: known(result.feedToSet),
-  };
-};
+import { seeCut, type CutCheckInput } from "./seeCut";
 
 /**
  * Judges a cut as it runs now: rate = A/minutes, mean chip = rate·p/(v·W), teeth W/p, gullet fill, speed against the one
@@ -120,17 +12,13 @@ const seenCut = (
  * @source kinematics: German vocational tables book, sawing page (read); the verdict: see judgeCut
  */
 export function cutCheck(input: CutCheckInput) {
-  const { section, material, pitch, bandSpeed, minutes, symptom } = input;
+  const { section, material, pitch, minutes, symptom } = input;
   const profile = section.profile();
-  const rate = section.area / minutes;
-  const seen = judged(input, rate);
-  const result = seen instanceof InputError ? unjudged(seen, input, rate) : advised(seen, input);
-  const chip = meanChip({ rate, pitch, speed: bandSpeed, profile });
-  const causes: Text =
-    symptom === undefined ? "" : coachText({ ...input, trouble: symptom }, seenCut(seen, chip, result));
+  const { chip, result, known } = seeCut(input);
+  const causes: Text = symptom === undefined ? "" : coachText({ ...input, trouble: symptom }, known);
   return {
     verdict: causes === "" ? result.verdict : ([causes, "As it is set:", result.verdict] as Text),
-    rate,
+    rate: section.area / minutes,
     chipThickness: chip,
     teeth: profile.meanWidth / pitch.mean,
     gulletFill: result.gulletFill,

@@ -33,5 +33,7 @@ export const symptomConstants = {
   varying: constant(1.4, "-", "judgement", "longest contact against the mean width"),
   wide: constant(150, "mm", "judgement", "width of the work"),
   mostCauses: constant(4, "causes", "judgement", "most that are named"),
+  sameSpeed: constant(0.05, "-", "judgement", "a band speed this near to the one to set is set"),
+  sameFeed: constant(0.1, "-", "judgement", "a feed this near to the one to set is set"),
   clearLead: constant(2, "-", "judgement", "lead in score from which the first cause is most likely"),
 } as const satisfies Record<string, Constant>;

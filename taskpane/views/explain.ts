@@ -1,14 +1,9 @@
-import { call } from "../../functions/bind/call";
 import { catalogue } from "../../functions/catalogue";
-import { CellError, type Cell, type Range } from "../../functions/kinds/cell";
-import { parseCall } from "../../functions/bind/parseCall";
-import { Memo } from "../../functions/bind/memo";
-import { areaOf } from "../../functions/formula/cellAddress";
-import { tokensOf } from "../../functions/formula/tokens";
-import { onSheet } from "../sheet/address";
-import { callsIn, type Call } from "../sheet/callsIn";
 import { isError } from "../../functions/formula/cellErrors";
+import { CellError, type Cell } from "../../functions/kinds/cell";
+import { callsIn, type Call } from "../sheet/callsIn";
 import type { Sheet, Value } from "../sheet/sheet";
+import { callAgain } from "./callAgain";
 
 /** A cell in error: its formula, what it shows, its sheet, and where it lies from the formula's own cell. */
 export interface Asked {
@@ -31,41 +26,6 @@ const excelsOwn: ReadonlyMap<string, string> = new Map([
   ["#BUSY!", "Excel still waits for the result. If it stays so, calculate everything again (Ctrl+Alt+F9)."],
   ["#GETTING_DATA", "Excel still waits for the result. If it stays so, calculate everything again (Ctrl+Alt+F9)."],
 ]);
-
-/** A text, a number with its sign, TRUE or FALSE, or an array constant of these. */
-function isLiteral(text: string): boolean {
-  const tokens = tokensOf(text);
-  const first = tokens[0]!;
-  if (first.text === "{")
-    return tokens[tokens.length - 1]!.text === "}" && !tokens.some((t) => t.kind === "reference" || t.text === "(");
-  const [one = first, ...more] = first.text === "-" || first.text === "+" ? tokens.slice(1) : tokens;
-  return more.length === 0 && (one.kind === "number" || (one === first && ["text", "logical"].includes(one.kind)));
-}
-
-/** Cells or a name, with their sheet or without; not whole columns, and nothing of another workbook. */
-function isReference(text: string): boolean {
-  const tokens = tokensOf(text);
-  const [one, ...more] = tokens[0]?.kind === "sheet" && !tokens[0].text.includes("[") ? tokens.slice(1) : tokens;
-  return more.length === 0 && (one?.kind === "name" || (one?.kind === "reference" && areaOf(one.text) !== undefined));
-}
-
-const fromSheet = (rows: readonly (readonly Value[])[]): Range =>
-  rows.map((row) => row.map((v): Cell => (v === "" ? null : isError(v) ? new CellError(v) : v)));
-
-/** Calls the function again with the same cells; undefined where an argument is none. */
-async function again({ name, args }: Call, on: string, sheet: Sheet): Promise<Cell[][] | undefined> {
-  const references = args.filter((a) => a !== "" && !isLiteral(a));
-  if (!references.every(isReference)) return undefined;
-  const values = references.length === 0 ? [] : await sheet.read(references.map((r) => onSheet(r, on)));
-  const given = args.map((a) =>
-    a === "" ? null : isLiteral(a) ? parseCall(`${name}(${a})`).args[0]! : fromSheet(values[references.indexOf(a)]!),
-  );
-  return call(
-    catalogue.find((e) => e.name === name)!,
-    given,
-    new Memo(),
-  );
-}
 
 /**
  * The refusal in one call of the formula; of a part of it, which part it is. Another error than the cell shows explains
@@ -105,7 +65,7 @@ export async function explain({ formula, value, sheet: on, offset = [0, 0] }: As
   if (said !== undefined) return said;
   let unread = false;
   for (const one of calls) {
-    const cells = await again(one, on, sheet).catch(() => undefined);
+    const cells = await callAgain(one, on, sheet).catch(() => undefined);
     const why = cells === undefined ? "" : refusal(cells, one, value, offset);
     if (why !== "") return why;
     unread ||= cells === undefined;

@@ -112,10 +112,15 @@ const resultTable = ({ results, gives }: FunctionDoc): readonly Node[] =>
 const helpLink = (name: string): HTMLElement =>
   element("a", { href: `${base()}help.html#${name}`, target: "_blank", rel: "noopener" }, `Help page of ${name}`);
 
+/** What the pane adds to single functions, by their names. */
+export type Extra = (store: Store) => Part;
+type Extras = ReadonlyMap<string, Extra>;
+
 /** What one function is, with formulas to insert. */
-function detail(store: Store, entry: Entry, back: () => void): Part {
+function detail(store: Store, entry: Entry, back: () => void, extras: Extras): Part {
   const doc = describe(catalogue, entry);
   const mine = forRow(store, entry);
+  const extra = extras.get(entry.name)?.(store);
   const examples = doc.examples.map((e) => example(store, e));
   const nodes = [
     button("All functions", back, { class: "back" }),
@@ -128,12 +133,13 @@ function detail(store: Store, entry: Entry, back: () => void): Part {
     element("h3", {}, "Examples"),
     ...examples.flatMap((e) => e.nodes),
     ...resultTable(doc),
+    ...(extra?.nodes ?? []),
     element("p", {}, helpLink(doc.name)),
   ];
   return {
     nodes,
     stop: () => {
-      for (const part of [mine, ...examples]) part.stop();
+      for (const part of [mine, ...examples, ...(extra === undefined ? [] : [extra])]) part.stop();
     },
   };
 }
@@ -167,7 +173,7 @@ function listed(entry: Entry, open: (entry: Entry, from: HTMLElement) => void): 
 }
 
 /** Every function, found by its name or by what people ask. */
-export function functionsView(store: Store): HTMLElement {
+export function functionsView(store: Store, extras: Extras): HTMLElement {
   const input = askField();
   const status = element("p", { role: "status", class: "quiet" });
   const list = element("ul", { class: "list" });
@@ -181,7 +187,7 @@ export function functionsView(store: Store): HTMLElement {
       one.replaceChildren();
       from.focus();
     };
-    const shown = detail(store, entry, back);
+    const shown = detail(store, entry, back, extras);
     finder.hidden = true;
     one.replaceChildren(...shown.nodes);
     one.querySelector("h2")?.focus();
