@@ -5,7 +5,7 @@ import { CellError, isBlank, type Cell, type Range } from "../kinds/cell";
 import { each, listWithHoles, optional, type Entry, type Param, type Takes } from "./entry";
 import { slots, type Slot } from "./slots";
 import { dropBlankRows, isBlankRow, lay, sizeOf, type Laid } from "./layout";
-import type { Memo } from "./memo";
+import type { Kept } from "../kinds/kind";
 import { attempt, errorIn, isRefusal, refusalCell } from "../kinds/refusal";
 import { cardCells, printers, tableCells, type Printer } from "./results";
 import { readShopBlock, type ShopBlock } from "../shop/block";
@@ -27,7 +27,7 @@ const withoutError = (range: Range | null, name: string): Range | null => {
   return range;
 };
 
-const readUnits = (range: Range | null, memo: Memo): Units | undefined => {
+const readUnits = (range: Range | null, memo: Kept): Units | undefined => {
   if (range === null) return undefined;
   if (range.length > 1 || range[0]!.length > 1)
     throw new InputError("invalid", "units", "{parameter} takes one value, not a range");
@@ -44,7 +44,7 @@ const readSettings = (entry: Entry, range: Range | null): ShopBlock | undefined 
   return undefined;
 };
 
-function prepare(entry: Entry, given: Given, memo: Memo): Call {
+function prepare(entry: Entry, given: Given, memo: Kept): Call {
   const range = (name: string): Range | null => withoutError(given.get(name) ?? null, name);
   const named = readUnits(range("units"), memo);
   const block = readSettings(entry, range("settings"));
@@ -118,6 +118,16 @@ function pushItem(
   }
 }
 
+/** A card and a table are of one item. */
+const refuseSeveral = (what: string | undefined, items: number): void => {
+  if (what === undefined || items === 1) return;
+  const parameter = what === "a card" ? "show" : "";
+  throw new InputError("invalid", parameter, "{what} is for one item; here are {items}", {
+    what,
+    items: String(items),
+  });
+};
+
 function run(call: Call, places: readonly Slot[], given: Given): Cell[][] {
   const {
     entry: { result, takes },
@@ -137,8 +147,7 @@ function run(call: Call, places: readonly Slot[], given: Given): Cell[][] {
       "",
       `this call would fill ${cells} cells; at most ${mostCells} are filled: use a smaller range`,
     );
-  if (shown.card && size.rows > 1)
-    throw new InputError("invalid", "show", "a card is for one item; here are {items}", { items: String(size.rows) });
+  refuseSeveral(shown.card ? "a card" : result.form === "table" ? "this table" : undefined, size.rows * size.columns);
   const item = itemRunner(call, all.slice(0, params.length), all[params.length]);
   if (result.form === "table")
     return tableCells(
@@ -155,11 +164,19 @@ function run(call: Call, places: readonly Slot[], given: Given): Cell[][] {
   return fillRows(call, all, size, item);
 }
 
+/** The units that a call is answered in: its own, else its shop block's, else inch. */
+export function unitsOfCall(entry: Entry, args: readonly (Range | null)[], memo: Kept): Units {
+  const given = new Map(slots(entry).map((s, i) => [s.name, args[i] ?? null]));
+  const ready = attempt(() => prepare(entry, given, memo));
+  return "value" in ready ? ready.value.units : "inch";
+}
+
 /**
  * One worksheet call. `args` are the ranges in the worksheet's order, null where left out. Every host calls this, and
  * nothing but an error of our own is ever thrown out of it.
  */
-export function call(entry: Entry, args: readonly (Range | null)[], memo: Memo): Cell[][] {
+export function call(entry: Entry, args: readonly (Range | null)[], memo: Kept): Cell[][] {
+  if (entry.answer !== undefined) return entry.answer(args, memo);
   const places = slots(entry);
   const given = new Map(places.map((s, i) => [s.name, args[i] ?? null]));
   const ready = attempt(() => prepare(entry, given, memo));

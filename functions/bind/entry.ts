@@ -2,7 +2,9 @@ import type { InputError } from "../../src/errors";
 import type { Text } from "../../src/phrase";
 import type { Quantity } from "../../src/quantities";
 import type { Shop } from "../../src/shop/shop";
-import type { Kind } from "../kinds/kind";
+import type { Working } from "../../src/steps";
+import type { Cell, Range } from "../kinds/cell";
+import type { Kept, Kind } from "../kinds/kind";
 
 type Missing<T> = "refuse" | { readonly is: T };
 
@@ -114,6 +116,8 @@ export interface Takes {
   /** "list": a name for each row of the lists; the core function then gets `shops`, one for each row. */
   readonly saw?: true | "list";
   readonly units?: boolean;
+  /** The arguments of another function, as many as that takes: they repeat, and are read by `answer`. */
+  readonly arguments?: true;
 }
 
 /** What an entry says of itself. */
@@ -134,6 +138,10 @@ export interface Entry extends EntryText {
   readonly takes: Takes;
   readonly result: Result;
   readonly run: (input: never) => unknown;
+  /** How its answer comes about, step by step. */
+  readonly working?: Working<never> | undefined;
+  /** A function about other functions answers a call by itself, from the ranges as they come. */
+  readonly answer?: ((args: readonly (Range | null)[], memo: Kept) => Cell[][]) | undefined;
 }
 
 /**
@@ -158,6 +166,8 @@ type NeedsShow<R> = R extends { form: "row"; main: undefined }
 export const entry = <I extends object, const R extends Result>(
   e: EntryText & {
     readonly run: (input: I) => Returned<R>;
+    readonly working?: Working<I>;
+    readonly answer?: Entry["answer"];
     readonly result: R;
     readonly takes: NoInfer<NeedsSettings<I> & NeedsShow<R>>;
     readonly params: NoInfer<{

@@ -3,7 +3,7 @@ import { words } from "../kinds/words";
 import type { Entry, Param } from "./entry";
 
 /** The arguments that bind itself reads. */
-type Role = "settings" | "saw" | "show" | "units";
+type Role = "settings" | "saw" | "show" | "units" | "arguments";
 
 /** One place of a function's arguments. */
 export type Slot =
@@ -18,6 +18,7 @@ export function slots(e: Entry): readonly Slot[] {
     settings: "the shop block: labels in its first column, first row Units",
     saw: "which column of the shop block",
     show: "results by name, all, or card",
+    arguments: "its arguments, in their order, as many as it takes",
     units: `"inch" or "metric"; default ${settings === undefined ? "inch" : "the shop block's, else inch"}`,
   };
   const bound = (role: Role, required: boolean): Slot => ({ role, name: role, required, help: help[role] });
@@ -30,6 +31,7 @@ export function slots(e: Entry): readonly Slot[] {
     ...(saw !== undefined ? [bound("saw", false)] : []),
     ...(show === "optional" ? [bound("show", false)] : []),
     ...(units === true ? [bound("units", false)] : []),
+    ...(e.takes.arguments === true ? [bound("arguments", false)] : []),
   ];
 }
 
@@ -44,6 +46,9 @@ function defaultWords({ missing, block }: Param<unknown>): string {
   return own === "" ? "; default the shop block's" : `; default the shop block's, else ${own}`;
 }
 
+/** The last argument may be given any number of times. */
+export const repeats = (slot: Slot): boolean => slot.role === "arguments";
+
 /** What the worksheet says of an argument: its meaning, and what holds without it. */
 export const slotHelp = (slot: Slot): string =>
   slot.role === "param" ? slot.param.help + defaultWords(slot.param) : slot.help;
@@ -51,6 +56,7 @@ export const slotHelp = (slot: Slot): string =>
 /** What a cell may hold there, for the docs. */
 export const slotSays = (slot: Slot, units: Units): string => {
   if (slot.role === "param") return slot.param.kind.says(units);
+  if (slot.role === "arguments") return "what that function takes there";
   return slot.role === "units" ? '"inch" or "metric"' : slot.role === "settings" ? "a range" : "text";
 };
 

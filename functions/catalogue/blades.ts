@@ -1,3 +1,5 @@
+import { paybackWorking } from "../../src/cost/paybackWorking";
+import { breakEvenWorking } from "../../src/cost/breakEvenWorking";
 import { bestRate } from "../../src/cost/bestRate";
 import { breakEven } from "../../src/cost/breakEven";
 import { payback } from "../../src/cost/payback";
@@ -48,6 +50,7 @@ export const blades = [
         verdict: column("text", "in a sentence"),
       },
     },
+    working: breakEvenWorking,
     run: breakEven,
   }),
   entry({
@@ -92,6 +95,7 @@ export const blades = [
         area: column("ownArea", "cut until then"),
       },
     },
+    working: paybackWorking,
     run: payback,
   }),
   entry({

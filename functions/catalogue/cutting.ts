@@ -1,3 +1,5 @@
+import { dataWorking } from "../../src/cutting/dataWorking";
+import { rateWorking } from "../../src/cutting/cutWorking";
 import { cutCheck } from "../../src/cutting/cutCheck";
 import { cutData } from "../../src/cutting/cutData";
 import { choosePitch } from "../../src/cutting/choosePitch";
@@ -23,6 +25,7 @@ export const cutting = [
     params: { section: sections(), material: materials(), blade: blades(), pitch: optionalPitches() },
     takes: { settings: "optional", saw: true, units: true },
     result: { form: "cell", as: "areaRate", of: "rate", help: "removal rate, nominal" },
+    working: rateWorking,
     run: predictCut,
   }),
   entry({
@@ -99,12 +102,13 @@ export const cutting = [
         cautions: column("text", "reminders; the machine's manual comes first"),
       },
     },
+    working: dataWorking,
     run: cutData,
   }),
   entry({
     name: "CUTCHECK",
     subject: "Cutting",
-    help: "Judges a cut as it runs now: what to change first; with a symptom, its likely causes and the checks that tell them apart.",
+    help: "Judges a cut as it runs now: what to change first; with a symptom, its likely causes and their checks.",
     examples: [
       'SAW.CUTCHECK("round 7", "17-4PH", "bi-metal", "2/3", 95, 30)',
       'SAW.CUTCHECK("round 4", "A36", "bi-metal", "8/12", 270, 1.5, , , , "all")',

@@ -5,7 +5,10 @@ import { money } from "./money";
 import { section } from "./section";
 import { time } from "./time";
 import { about } from "./about";
+import { workingOfAll } from "./working";
 import { yields } from "./yield";
 
 /** Every worksheet function, in the order of the docs. Names and the order of arguments are a file format. */
-export const catalogue: readonly Entry[] = [...cutting, ...time, ...money, ...blades, ...section, ...yields, ...about];
+const answers: readonly Entry[] = [...cutting, ...time, ...money, ...blades, ...section, ...yields];
+
+export const catalogue: readonly Entry[] = [...answers, workingOfAll(answers), ...about];

@@ -1,3 +1,5 @@
+import { quoteWorking } from "../../src/cost/quoteWorking";
+import { cutCostWorking } from "../../src/cost/cutCostWorking";
 import { cutCost } from "../../src/cost/cutCost";
 import { quote } from "../../src/cost/quote";
 import { choice, length, number, orderItem } from "../kinds";
@@ -59,6 +61,7 @@ export const money = [
         readAs: column("text", "the line, with what was assumed"),
       },
     },
+    working: quoteWorking,
     run: quote,
   }),
   entry({
@@ -96,6 +99,7 @@ export const money = [
         "break-in": column("money", "slower cutting of new blades, spread over their life"),
       },
     },
+    working: cutCostWorking,
     run: cutCost,
   }),
 ];

@@ -1,3 +1,4 @@
+import { massWorking } from "../../src/material/massWorking";
 import { itemRow } from "../../src/item/itemRow";
 import type { Material } from "../../src/material/material";
 import { materialData } from "../../src/material/materialData";
@@ -62,6 +63,7 @@ export const section = [
     },
     takes: { units: true },
     result: { form: "cell", as: "mass", help: "mass of one piece, square cut" },
+    working: massWorking,
     run: ({ section, ...piece }: { readonly section: Section; readonly length: number; readonly material: Material }) =>
       pieceMass({ area: section.pieceArea, ...piece }),
   }),

@@ -1,3 +1,4 @@
+import { timeWorking } from "../../src/time/timeWorking";
 import { cutTime } from "../../src/time/cutTime";
 import { throughput } from "../../src/time/throughput";
 import { workload } from "../../src/time/workload";
@@ -16,6 +17,7 @@ export const time = [
     params: { section: sections(), rate: rates(), handling: handlings() },
     takes: { settings: "optional", saw: true, units: true },
     result: { form: "cell", as: "minutes", help: "minutes per cut" },
+    working: timeWorking,
     run: cutTime,
   }),
   entry({

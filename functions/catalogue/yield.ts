@@ -1,4 +1,5 @@
 import { cutPlan } from "../../src/plan/cutPlan";
+import { barsWorking } from "../../src/yield/barsWorking";
 import { bars } from "../../src/yield/bars";
 import { length, number } from "../kinds";
 import { column, each, entry, fromBlock, list, listWithHoles, one, optional, orElse } from "../bind/entry";
@@ -35,6 +36,7 @@ export const yields = [
         yield: column("share", "length of the pieces against the bars"),
       },
     },
+    working: barsWorking,
     run: bars,
   }),
   entry({

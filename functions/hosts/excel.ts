@@ -1,7 +1,7 @@
 import { CellError, type Cell, type Range } from "../kinds/cell";
 import { call } from "../bind/call";
 import { type Entry } from "../bind/entry";
-import { slots } from "../bind/slots";
+import { repeats, slots } from "../bind/slots";
 import { Memo } from "../bind/memo";
 
 /** The only file that says CustomFunctions, and only inside functions: while office.js loads, its errors do not exist yet. */
@@ -50,9 +50,15 @@ const makeToHost = () => {
 
 /** Excel's function of one entry. The runtime appends its invocation object: nothing after the last argument is read. */
 export const hostFunction = (entry: Entry, memo: Memo) => {
-  const count = slots(entry).length;
+  const places = slots(entry);
+  const count = places.length;
+  // What repeats arrives as one array of all that was given there.
+  const last = places[count - 1];
+  const repeating = last !== undefined && repeats(last);
   return (...args: unknown[]): unknown[][] => {
-    const result = call(entry, args.slice(0, count).map(toRange), memo);
+    const given = args.slice(0, count);
+    const all = repeating ? [...given.slice(0, -1), ...((given[count - 1] ?? []) as unknown[])] : given;
+    const result = call(entry, all.map(toRange), memo);
     const toHost = makeToHost();
     const cells = result.map((row) => row.map(toHost));
     const [first] = cells;

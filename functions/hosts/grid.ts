@@ -14,7 +14,7 @@ import {
 import { call } from "../bind/call";
 import { CellError, type Cell, type Range } from "../kinds/cell";
 import { type Entry } from "../bind/entry";
-import { isRequired, slots } from "../bind/slots";
+import { isRequired, repeats, slots } from "../bind/slots";
 import { Memo } from "../bind/memo";
 import { slotHelp, slotName } from "../bind/slots";
 
@@ -64,6 +64,9 @@ const toArray = (rows: readonly (readonly Cell[])[]): BaseValueObject =>
     column: -1,
   });
 
+/** Most arguments that a formula may give a function. */
+const mostRepeated = 255;
+
 /** A function as the grid's engine takes it: a class and the name it is called by. */
 export type GridFunction = readonly [new (name: string) => BaseFunction, string];
 
@@ -71,7 +74,7 @@ const gridFunction = (entry: Entry, memo: Memo): GridFunction[0] => {
   const places = slots(entry);
   return class extends BaseFunction {
     override minParams = places.filter(isRequired).length;
-    override maxParams = places.length;
+    override maxParams = places.some(repeats) ? mostRepeated : places.length;
     /** A text in quotes stays a text: the engine would read "2/3" as a date. */
     override isArgumentsIgnoreNumberPattern(): boolean {
       return true;
@@ -101,6 +104,6 @@ export const gridDescriptions = (catalogue: readonly Entry[]): IFunctionInfo[] =
       detail: slotHelp(s),
       example: "",
       require: isRequired(s) ? 1 : 0,
-      repeat: 0,
+      repeat: repeats(s) ? 1 : 0,
     })),
   }));

@@ -2,7 +2,7 @@ import { quantities, type Units } from "../../src/quantities";
 import { CellError, type Cell } from "../kinds/cell";
 import { call } from "../bind/call";
 import { type Entry, type Out } from "../bind/entry";
-import { isRequired, slots, type Slot } from "../bind/slots";
+import { isRequired, repeats, slots, type Slot } from "../bind/slots";
 import { parseCall } from "../bind/parseCall";
 import { Memo } from "../bind/memo";
 import { slotHelp, slotName, slotSays } from "../bind/slots";
@@ -51,12 +51,12 @@ const outUnit = (as: Out): string => (as === "text" ? "text" : bothUnits((u) => 
 
 export const signature = (e: Entry): string =>
   `SAW.${e.name}(${slots(e)
-    .map((s) => (isRequired(s) ? slotName(s) : `[${slotName(s)}]`))
+    .map((s) => (isRequired(s) ? slotName(s) : `[${slotName(s)}${repeats(s) ? ", …" : ""}]`))
     .join(", ")})`;
 
 const mayBeRange = (s: Slot): string => {
   if (s.role === "param") return s.param.varies ? "yes" : s.param.list !== undefined ? "a list" : "no";
-  return { saw: "yes", settings: "the block", show: "a row of names", units: "no" }[s.role];
+  return { arguments: "as there", saw: "yes", settings: "the block", show: "a row of names", units: "no" }[s.role];
 };
 
 const gives = ({ result }: Entry): string => {

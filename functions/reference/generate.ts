@@ -4,6 +4,7 @@ import { dirname, join } from "node:path";
 import { catalogue } from "../catalogue";
 import { helpPage } from "./helpPage";
 import { metadata } from "./metadata";
+import { withSteps } from "./methodSteps";
 import { readingPage } from "./readingPage";
 import { referencePage } from "./reference";
 import { sourcesPage } from "./sourcesPage";
@@ -34,6 +35,7 @@ const made: Readonly<Record<string, () => string>> = {
   "docs/functions.md": () => referencePage(catalogue),
   "taskpane/help.html": () => helpPage(catalogue),
   "docs/sources.md": sourcesPage,
+  "docs/method.md": () => withSteps(readFileSync(join(root, "docs/method.md"), "utf8"), catalogue),
   "docs/reading.md": readingPage,
 };
 

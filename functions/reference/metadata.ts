@@ -1,12 +1,12 @@
 import type { Entry } from "../bind/entry";
-import { isRequired, slotHelp, slotName, slots, type Slot } from "../bind/slots";
+import { isRequired, repeats, slotHelp, slotName, slots, type Slot } from "../bind/slots";
 
 export const unitsEnum = "UNITS";
 
 const parameter = (slot: Slot) => {
   const shared = { name: slotName(slot), description: slotHelp(slot), ...(isRequired(slot) ? {} : { optional: true }) };
   if (slot.role === "units") return { ...shared, type: "string", dimensionality: "scalar", customEnumId: unitsEnum };
-  return { ...shared, type: "any", dimensionality: "matrix" };
+  return { ...shared, type: "any", dimensionality: "matrix", ...(repeats(slot) ? { repeating: true } : {}) };
 };
 
 /** functions.json: what Excel reads of the catalogue. `origin` is where help.html is served. */

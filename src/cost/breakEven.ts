@@ -5,7 +5,7 @@ import { bladeCost } from "./bladeCost";
 import { breakEvenAt } from "./breakEvenAt";
 import { breakEvenHourValue } from "./breakEvenHourValue";
 
-interface BreakEvenInput {
+export interface BreakEvenInput {
   readonly current: Blade;
   readonly offer: Offer;
   readonly sawHourValue: number;

@@ -1,11 +1,11 @@
-import { usualBand } from "../cutting/usualBand";
 import { InputError } from "../errors";
 import type { Shape } from "../section/shape";
 import type { Shop } from "../shop/shop";
+import { kerfWidth } from "./kerfWidth";
 import { cuttingMinutes } from "../time/cuttingMinutes";
 import { minutesPerHour } from "../quantities";
 
-interface CutCostInput {
+export interface CutCostInput {
   readonly section: Shape;
   readonly rate: number;
   readonly hourlyCost: number;
@@ -16,7 +16,7 @@ interface CutCostInput {
 
 /** Bar that the slot turns into chips, less what the chips bring; nothing where the shop names no material price. */
 const kerfCost = ({ section, shop }: CutCostInput): number => {
-  const { materialPrice, scrapPrice, density, kerf } = shop;
+  const { materialPrice, scrapPrice, density } = shop;
   if (materialPrice === undefined) return 0;
   if (density === undefined)
     throw new InputError(
@@ -24,8 +24,7 @@ const kerfCost = ({ section, shop }: CutCostInput): number => {
       "settings",
       "{parameter} give a Material price but no Density: the kerf's mass is not known",
     );
-  const slot = kerf ?? usualBand({ extent: section.profile().maximumExtent, shop }).kerf;
-  return section.area * slot * density * (materialPrice - scrapPrice);
+  return section.area * kerfWidth({ section, shop }) * density * (materialPrice - scrapPrice);
 };
 
 /**

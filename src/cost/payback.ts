@@ -3,7 +3,7 @@ import type { Blade } from "./blade";
 import { bladeCost } from "./bladeCost";
 import { bladeHours } from "./bladeHours";
 
-interface PaybackInput {
+export interface PaybackInput {
   readonly current: Blade;
   readonly offer: Blade;
   readonly sawHourValue: number;

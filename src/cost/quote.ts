@@ -1,48 +1,6 @@
-import type { BladeClass } from "../blade/bladeClass";
-import { InputError } from "../errors";
-import type { Material } from "../material/material";
 import type { Text } from "../phrase";
-import type { OrderItem } from "../item/item";
 import { readAs } from "../item/readAs";
-import type { Shop } from "../shop/shop";
-import { quoteLine, type QuotedLine, type QuoteWork } from "./quoteLine";
-
-interface QuoteInput {
-  readonly item: OrderItem;
-  readonly blade: BladeClass | "cheapest";
-  readonly quantity: number;
-  readonly material: Material | undefined;
-  readonly length: number | undefined;
-  readonly shop: Shop;
-}
-
-type Chosen = QuotedLine & { readonly blade: BladeClass };
-
-/** A class that cannot make this cut is out; a class that the shop block does not price refuses the line. */
-function tryClass(work: Omit<QuoteWork, "blade">, blade: BladeClass): Chosen | InputError {
-  try {
-    return { ...quoteLine({ ...work, blade }), blade };
-  } catch (refusal) {
-    if (refusal instanceof InputError && refusal.reason === "none") return refusal;
-    throw refusal;
-  }
-}
-
-function cheapest(work: Omit<QuoteWork, "blade">): Chosen {
-  const [biMetal, carbide] = [tryClass(work, "bi-metal"), tryClass(work, "carbide")];
-  if (carbide instanceof InputError) {
-    if (biMetal instanceof InputError) throw biMetal;
-    return biMetal;
-  }
-  return biMetal instanceof InputError || carbide.parts.cost < biMetal.parts.cost ? carbide : biMetal;
-}
-
-/** What the argument gives, else what the description says; where neither does, the description's own reason. */
-const given = <T>(value: T | undefined, described: T | InputError): T => {
-  const found = value ?? described;
-  if (found instanceof InputError) throw found;
-  return found;
-};
+import { chooseLine, type QuoteInput } from "./chooseLine";
 
 /** The results of QUOTE by their names in the worksheet. */
 export interface Quote {
@@ -77,12 +35,9 @@ export interface Quote {
  * @throws InputError "invalid": material or length neither given nor described; as quoteLine
  * @source see quoteLine
  */
-export function quote({ item, blade, quantity, shop, ...wanted }: QuoteInput): Quote {
-  const section = given(undefined, item.shape);
-  const material = given(wanted.material, item.grade);
-  const work = { section, material, length: given(wanted.length, item.length), quantity, shop };
-  const line: Chosen = blade === "cheapest" ? cheapest(work) : { ...quoteLine({ ...work, blade }), blade };
-  const { prediction, loads, parts } = line;
+export function quote(input: QuoteInput): Quote {
+  const line = chooseLine(input);
+  const { section, material, quantity, prediction, loads, parts } = line;
   return {
     priceLine: line.price,
     priceEach: line.price / quantity,
@@ -108,9 +63,9 @@ export function quote({ item, blade, quantity, shop, ...wanted }: QuoteInput): Q
     readAs: readAs({
       size: section.text,
       material: material.name,
-      length: work.length,
+      length: line.length,
       quantity,
-      notes: item.notes,
+      notes: input.item.notes,
     }),
   };
 }

@@ -73,6 +73,8 @@ function workAt(work: QuoteWork, loads: Loads): (rate: number) => LineWork {
 export interface QuotedLine {
   readonly prediction: CutPrediction;
   readonly loads: Loads;
+  /** What lineCost was given. */
+  readonly line: LineWork;
   readonly parts: ReturnType<typeof lineCost>;
   readonly minutesLow: number;
   readonly minutesHigh: number;
@@ -96,11 +98,13 @@ export function quoteLine(work: QuoteWork): QuotedLine {
   const prediction = predictCut({ ...work, pitch: undefined });
   const loads = loadsOf(work, prediction.cut.saw.band.kerf);
   const at = workAt(work, loads);
-  const parts = lineCost(at(prediction.rate));
+  const line = at(prediction.rate);
+  const parts = lineCost(line);
   const price = parts.cost / (1 - shop.margin);
   return {
     prediction,
     loads,
+    line,
     parts,
     minutesLow: lineCost(at(prediction.rateHigh)).minutes,
     minutesHigh: lineCost(at(prediction.rateLow)).minutes,

@@ -68,6 +68,9 @@ export interface Cut {
   readonly bite: number;
   /** The most that the gullets of the pitch aimed at carry away, as a bite [mm]. */
   readonly room: number;
+  /** Factors on the bite: interruption and worn saw [-]. */
+  readonly interruption: number;
+  readonly worn: number;
   /** The shop's rate factor for this material [-]. */
   readonly rateFactor: number;
   /** The shop's rate spread for this material [-]. */

@@ -15,6 +15,13 @@ export interface CutSpeed {
   readonly top: number;
   /** What keeps the speed under the one wanted. */
   readonly capped: "none" | "saw" | "general";
+  /** The factors on the speed of the grade: size, hardness, coolant, worn saw [-]. */
+  readonly factors: {
+    readonly size: number;
+    readonly hardness: number;
+    readonly coolant: number;
+    readonly worn: number;
+  };
 }
 
 const bySize = speedPoints.map(({ width, value }) => [width * inch, value] as const);
@@ -54,7 +61,7 @@ function refuse(slowest: number, wanted: number, group: Group, shop: Shop): void
  * Band speed: wanted = v of the grade × size × hardness × coolant × saw; v = max(slowest, min(wanted, top)). Size: the
  * handbook's points, straight in ln W. Hardness: max(0.5, (HB0/HB)^1.4) above the group's HB0.
  * @param input row of the grade [mm/min]; group HB0 [HB]; material HB [HB]; meanWidth W [mm]; shop
- * @returns wanted, speed, slowest, top [mm/min] and what caps it
+ * @returns wanted, speed, slowest, top [mm/min], what caps it, and the factors [-]
  * @throws InputError "none": the saw cannot run slowly enough; "invalid": its slowest speed is above its fastest
  * @source Machinery's Handbook, 31st ed., p. 1245 (read); factors: see data/cuttingConstants
  */
@@ -73,11 +80,12 @@ export function cutSpeed({
 }): CutSpeed {
   const worn = shop.sawCondition === "worn" ? k.wornSpeed.value : 1;
   const size = logLine(bySize, meanWidth, "stays");
-  const wanted = row.speed * size * hardnessFactor(material, group) * coolantFactor(shop, material, group) * worn;
+  const [hardness, coolant] = [hardnessFactor(material, group), coolantFactor(shop, material, group)];
+  const wanted = row.speed * size * hardness * coolant * worn;
   const slowest = shop.minimumBandSpeed ?? 0;
   refuse(slowest, wanted, group, shop);
   const top = shop.maximumBandSpeed ?? (group.letter === "N" ? k.generalTopSpeed.value : Infinity);
   const speed = Math.max(slowest, Math.min(wanted, top));
   const capped = speed >= wanted ? "none" : shop.maximumBandSpeed === undefined ? "general" : "saw";
-  return { wanted, speed, slowest, top, capped };
+  return { wanted, speed, slowest, top, capped, factors: { size, hardness, coolant, worn } };
 }

@@ -11,6 +11,8 @@ import { logLine } from "./logLine";
 export interface PitchPlan {
   /** Pitches made in the class, fine to coarse. */
   readonly made: readonly Pitch[];
+  /** Pitch of the size, ps [mm]. */
+  readonly bySize: number;
   /** Pitch aimed at p* [mm]. */
   readonly target: number;
   /** Two teeth stand in the thinnest lasting part. */
@@ -66,5 +68,5 @@ export function pitchPlan({
   const best = nearest(own) ?? (light ? finest : undefined);
   const free = best === undefined ? 0 : off(best, target);
   const factor = (pitch: Pitch): number => Math.min(1, Math.exp(free - off(pitch, target)));
-  return { made: own, target, lawful, nearest, best, factor };
+  return { made: own, bySize, target, lawful, nearest, best, factor };
 }

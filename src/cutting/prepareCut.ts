@@ -66,10 +66,10 @@ function refuseWork({ section, material, shop }: CutWork): void {
 }
 
 /** The factors on the bite that do not depend on the pitch [-]. */
-const biteFactors = ({ material, shop, section }: CutWork): { readonly all: number; readonly rateFactor: number } => {
+const biteFactors = ({ material, shop, section }: CutWork): Pick<Cut, "interruption" | "worn" | "rateFactor"> => {
   const rateFactor = material.rateFactor ?? specialValue(shop.rateFactors, material) ?? shop.rateFactor;
   const worn = shop.sawCondition === "worn" ? k.wornBite.value : 1;
-  return { all: interrupted[section.profile().kind] * worn * rateFactor, rateFactor };
+  return { interruption: interrupted[section.profile().kind], worn, rateFactor };
 };
 
 /** Band, span, force law and limits: what the saw brings. */
@@ -121,9 +121,9 @@ export function prepareCut(work: PitchedWork, factor = 1): Cut {
   const credit = Math.min(1, speeds.wanted / speeds.speed);
   const plan = pitchPlan({ profile, group, blade });
   const pitch = work.pitch ?? choosePitch(work, plan);
-  const { all, rateFactor } = biteFactors(work);
+  const { interruption, worn, rateFactor } = biteFactors(work);
   const rateSpread = specialValue(shop.rateSpreads, material) ?? shop.rateSpread;
-  const bite = row.bite * all * factor * credit;
+  const bite = row.bite * interruption * worn * rateFactor * factor * credit;
   const room = gulletRoom(plan.target, group) * credit;
   const saw = sawOf(work, group);
   return {
@@ -137,6 +137,8 @@ export function prepareCut(work: PitchedWork, factor = 1): Cut {
     pitchFactor: plan.factor(pitch),
     bite,
     room,
+    interruption,
+    worn,
     rateFactor,
     rateSpread,
     judged: row.spread >= k.unpublishedSpread.value && rateFactor === 1 && rateSpread === undefined,

@@ -55,12 +55,15 @@ export function driveTable({ call, CellError, slots, parseCall, Memo, catalogue 
     const base = parseCall(e.examples[0]).args;
     for (const units of e.takes.units === true ? ["inch", "metric"] : ["none"]) {
       const args = places.map((s, i) => (s.role === "units" && units !== "none" ? [[units]] : (base[i] ?? null)));
-      const run = (at: number, range: Range | null) =>
-        call(
+      const run = (at: number, range: Range | null) => {
+        const got = call(
           e,
           args.map((r, i) => (i === at ? range : r)),
           new Memo(),
         );
+        // WORKING says a refusal in a row of its own.
+        return got[1]?.[0] === "refused" ? [[new CellError("#VALUE!", String(got[1][3]))]] : got;
+      };
       const usual = call(e, args, new Memo());
       if (isError(usual)) failures.push(`${e.name} (${units}): its own example is refused: ${textOf(usual)}`);
 

@@ -30,6 +30,7 @@ const schema = z.strictObject({
             type: z.literal("any"),
             dimensionality: z.literal("matrix"),
             optional: z.literal(true).optional(),
+            repeating: z.literal(true).optional(),
           }),
           z.strictObject({
             name: z.literal("units"),

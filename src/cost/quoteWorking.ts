@@ -1,0 +1,68 @@
+import { workingOf } from "../steps";
+import { minutesPerHour } from "../quantities";
+import { chooseLine, type QuoteInput } from "./chooseLine";
+
+/** The working of QUOTE. The cut's own steps are those of CUTRATE. */
+// prettier-ignore
+export const quoteWorking = workingOf((input: QuoteInput) => {
+  const { section, material, length, quantity, blade, shop, prediction, loads, line, parts, price, mass } = chooseLine(input);
+  return {
+    size: section.text, material: material.name, length, quantity, blade: blade,
+    rate: prediction.rate, area: section.area, pieces: section.pieces, pieceArea: section.pieceArea, cutMinutes: line.cutMinutes,
+    loads: loads.loads, bars: loads.bars, cycles: line.cycles, barCuts: loads.barCuts, handlingMinutes: line.handlingMinutes,
+    loadMinutes: line.loadMinutes, setupMinutes: line.setupMinutes, changeMinutes: line.changeMinutes, lineArea: line.area,
+    bladePrice: line.price, life: line.life, blades: line.area / line.life, breakInArea: shop.breakInArea,
+    share: shop.breakInFeedShare, breakInMinutes: line.breakInMinutes, sawing: parts.minutes - line.setupMinutes,
+    minutes: parts.minutes, hourlyCost: line.hourlyCost, availability: line.availability,
+    perMinute: line.hourlyCost / (minutesPerHour * line.availability), setUp: parts.setUp, time: parts.time,
+    bladeCost: parts.blade, kerfLength: loads.kerf, endsLength: loads.ends, value: line.materialValue,
+    kerf: parts.kerf, ends: parts.ends, cost: parts.cost, margin: shop.margin, minimum: shop.minimumCharge,
+    density: material.density, mass, each: price / quantity, price,
+  };
+}, [
+  ["size", "", "size", "", "text", "as it was read"],
+  ["material", "", "material", "", "text", "as it was found"],
+  ["blade", "", "class of blade", "", "text", "yours, or the class of lower cost"],
+  ["quantity", "quantity", "pieces", "", "count", "yours"],
+  ["length", "length", "length of a piece", "", "length", "yours"],
+  ["area", "A", "area of a cut", "", "area", "geometry of the size"],
+  ["pieces", "stack", "bars in a cut", "", "count", "the size"],
+  ["pieceArea", "A1", "area of one bar, square cut", "", "area", "geometry of the size"],
+  ["rate", "rate", "removal rate", "", "areaRate", "WORKING of CUTRATE"],
+  ["cutMinutes", "T", "minutes of a cut", "A / rate", "minutes", "German vocational tables book, sawing page (read)"],
+  ["loads", "loads", "loads", "Σ counted: rows of pieces over the pieces of a bar", "count", "geometry"],
+  ["bars", "bars", "bars", "Σ counted: the last load takes the fewest that fill its cuts", "count", "geometry"],
+  ["cycles", "cuts", "cuts of the stack, a trim cut a load in them", "Σ counted", "count", "geometry"],
+  ["barCuts", "single", "cuts through single bars", "Σ counted", "count", "geometry"],
+  ["lineArea", "Al", "area that the blade cuts", "single × A / stack", "area", "geometry"],
+  ["bladePrice", "pb", "price of a blade", "", "money", "shop block"],
+  ["life", "life", "its life", "", "area", "shop block: for the grade, then its group, then in general"],
+  ["blades", "n", "blades", "Al / life", "ratio", "definition"],
+  ["breakInArea", "Ab", "break-in area", "", "area", "shop block"],
+  ["share", "share", "break-in feed share", "", "share", "shop block"],
+  ["breakInMinutes", "tb", "minutes lost to break-in, a blade", "Ab / rate × (1 / share − 1)", "minutes", "common practice"],
+  ["handlingMinutes", "th", "handling minutes", "", "minutes", "shop block"],
+  ["loadMinutes", "tl", "load minutes", "", "minutes", "shop block"],
+  ["changeMinutes", "tc", "blade change minutes", "", "minutes", "shop block"],
+  ["setupMinutes", "ts", "set-up minutes", "", "minutes", "shop block"],
+  ["sawing", "sawing", "minutes without set-up", "cuts × (T + th) + loads × tl + n × (tc + tb)", "minutes", "common practice"],
+  ["minutes", "minutes", "minutes of the line", "sawing + ts", "minutes", "common practice"],
+  ["hourlyCost", "hour", "hourly cost", "", "moneyPerHour", "shop block"],
+  ["availability", "av", "availability", "", "share", "shop block"],
+  ["perMinute", "m", "paid minute", "hour / (60 × av)", "money", "an hour is paid whether the saw runs or not"],
+  ["setUp", "setup", "set-up", "m × ts", "money", "common practice"],
+  ["time", "time", "time cost", "m × sawing", "money", "common practice"],
+  ["bladeCost", "blade", "blade cost", "pb × n", "money", "P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7"],
+  ["kerfLength", "lk", "bar turned into chips", "Σ kerfs over all bars", "length", "geometry"],
+  ["endsLength", "le", "trim and remnants not useful", "Σ ends over all bars", "length", "geometry"],
+  ["value", "value", "what a volume of bar is worth above its scrap", "", "ratio", "density × (material price − scrap price), money per mm³; 0 without a material price"],
+  ["kerf", "kerf", "kerf cost", "lk × A1 × value", "money", "definition"],
+  ["ends", "ends", "ends cost", "le × A1 × value", "money", "definition"],
+  ["cost", "cost", "cost", "setup + time + blade + kerf + ends", "money", "the sum of the parts"],
+  ["margin", "margin", "margin", "", "share", "shop block"],
+  ["minimum", "minimum", "minimum charge", "", "money", "shop block"],
+  ["density", "density", "density", "", "density", "see MATERIAL"],
+  ["mass", "", "mass of all pieces", "quantity × A1 × length × density", "mass", "definition"],
+  ["each", "", "price each", "max(cost / (1 − margin), minimum) / quantity", "money", "definition"],
+  ["price", "price", "price of the line", "max(cost / (1 − margin), minimum)", "money", "margin on the price: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.4"],
+]);
