@@ -1,7 +1,10 @@
 import "./pane.css";
 import type { Units } from "../src/quantities";
 import { isError } from "../functions/formula/cellErrors";
+import type { Entry } from "../functions/bind/entry";
+import { catalogue } from "../functions/catalogue";
 import { button, element } from "./controls/element";
+import { InsertControl } from "./controls/insertControl";
 import { functionsView, type Extra } from "./views/functionsView";
 import { findSheet } from "./sheet/link";
 import { materialView } from "./views/materialView";
@@ -87,20 +90,24 @@ function later(id: string, label: string, view: (part: More) => (store: Store) =
 const trouble: Extra = (of) => {
   const panel = element("div");
   let [stop, ended] = [(): void => undefined, false];
-  const open = button("What goes wrong: symptoms, causes, remedies", () => {
-    const loaded: Promise<typeof Coach> = import(/* webpackChunkName: "coach" */ "./coach");
-    loaded.then(
-      ({ coachView }) => {
-        if (ended) return;
-        const view = coachView(of);
-        stop = view.stop;
-        panel.replaceChildren(view.node);
-      },
-      () => {
-        panel.textContent = refusals.notLoaded;
-      },
-    );
-  });
+  const open = button(
+    "What goes wrong: symptoms, causes, remedies",
+    () => {
+      const loaded: Promise<typeof Coach> = import(/* webpackChunkName: "coach" */ "./coach");
+      loaded.then(
+        ({ coachView }) => {
+          if (ended) return;
+          const view = coachView(of);
+          stop = view.stop;
+          panel.replaceChildren(view.node);
+        },
+        () => {
+          panel.textContent = refusals.notLoaded;
+        },
+      );
+    },
+    { id: "show-trouble" },
+  );
   panel.append(open);
   return {
     nodes: [panel],
@@ -111,10 +118,43 @@ const trouble: Extra = (of) => {
   };
 };
 
+/** The working of the selected answer, here or as a formula in the sheet. */
+const showWorking =
+  (entry: Entry): Extra =>
+  (of, formula) => {
+    const panel = element("div", { "aria-live": "polite" });
+    const show = button(
+      "Show the working",
+      () => {
+        more()
+          .then(({ workingTable }) => workingTable(of, entry, formula))
+          .then(
+            (table) => {
+              panel.replaceChildren(table);
+            },
+            () => {
+              panel.textContent = refusals.notLoaded;
+            },
+          );
+      },
+      { id: "show-working" },
+    );
+    const insert = new InsertControl(of, {
+      verb: "Insert the working",
+      cells: (at) => [[{ formula: formula(at).replace(/^=SAW\.(\w+)\(/, '=SAW.WORKING("$1",') }]],
+    });
+    return { nodes: [show, panel, insert.node], stop: insert.stop };
+  };
+
+const extras = new Map<string, Extra>([
+  ["CUTCHECK", trouble],
+  ...catalogue.filter((e) => e.working !== undefined).map((e) => [e.name, showWorking(e)] as const),
+]);
+
 const { node } = tabs([
   { id: "material", label: "Material", panel: materialView(store) },
   later("section", "Section", (part) => part.sectionView),
-  { id: "functions", label: "Functions", panel: functionsView(store, new Map([["CUTCHECK", trouble]])) },
+  { id: "functions", label: "Functions", panel: functionsView(store, extras) },
   { id: "shop", label: "Shop", panel: shopView(store) },
   later("workbook", "Workbook", (part) => part.workbookView),
 ]);

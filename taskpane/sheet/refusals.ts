@@ -21,6 +21,8 @@ export const refusals = {
   leftover: (made: string): string =>
     `It stopped halfway, and the new sheet ${made} could not be removed: delete it yourself. Your own sheet is as it was.`,
   stillFormula: "A formula came along into the copy, so the copy was removed.",
+  noWorking:
+    "The working is not read here: an argument is a formula of its own, or a cell that it reads is in error. Put it into a cell.",
   notLoaded: "This part of the pane did not load. Choose another tab, then this one again, when the network allows it.",
   unknown: (detail: string): string =>
     `The sheet did not accept it (${detail}), so nothing was done. Try again, or in another cell.`,

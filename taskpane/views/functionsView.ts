@@ -30,13 +30,16 @@ const result = (cells: readonly (readonly string[])[]): HTMLElement =>
         ...(cells.length > few ? [element("p", { class: "quiet" }, `and ${cells.length - few} rows more`)] : []),
       );
 
-interface Part {
+/** The formula that is offered for a selected row. */
+export type RowFormula = (at: Selection) => string;
+
+export interface Part {
   readonly nodes: readonly Node[];
   readonly stop: () => void;
 }
 
 /** A formula for the selected row; where a function has several results, with the one that is picked. */
-function forRow(store: Store, entry: Entry): Part {
+function forRow(store: Store, entry: Entry): Part & { readonly formula: RowFormula } {
   const { result: gives } = entry;
   const shows = gives.form === "row" ? Object.keys(gives.columns).map((c) => [words(c), words(c)] as const) : [];
   const pick = select("show", shows);
@@ -62,6 +65,7 @@ function forRow(store: Store, entry: Entry): Part {
   const stop = store.watch(["selection", "section", "material", "units", "shop"], refresh);
   return {
     nodes: [...(shows.length === 0 ? [] : [field("Result", pick)]), element("p", {}, sample), control.node],
+    formula: (at) => make(at)(at.row),
     stop: () => {
       stop();
       control.stop();
@@ -113,14 +117,14 @@ const helpLink = (name: string): HTMLElement =>
   element("a", { href: `${base()}help.html#${name}`, target: "_blank", rel: "noopener" }, `Help page of ${name}`);
 
 /** What the pane adds to single functions, by their names. */
-export type Extra = (store: Store) => Part;
+export type Extra = (store: Store, formula: RowFormula) => Part;
 type Extras = ReadonlyMap<string, Extra>;
 
 /** What one function is, with formulas to insert. */
 function detail(store: Store, entry: Entry, back: () => void, extras: Extras): Part {
   const doc = describe(catalogue, entry);
   const mine = forRow(store, entry);
-  const extra = extras.get(entry.name)?.(store);
+  const extra = extras.get(entry.name)?.(store, mine.formula);
   const examples = doc.examples.map((e) => example(store, e));
   const nodes = [
     button("All functions", back, { class: "back" }),
@@ -129,11 +133,11 @@ function detail(store: Store, entry: Entry, back: () => void, extras: Extras): P
     element("p", {}, element("code", { class: "sample" }, doc.signature)),
     element("h3", {}, "For the selected row"),
     ...mine.nodes,
+    ...(extra?.nodes ?? []),
     ...argumentList(doc),
     element("h3", {}, "Examples"),
     ...examples.flatMap((e) => e.nodes),
     ...resultTable(doc),
-    ...(extra?.nodes ?? []),
     element("p", {}, helpLink(doc.name)),
   ];
   return {

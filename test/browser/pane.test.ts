@@ -341,6 +341,41 @@ describe.runIf(browserPath !== undefined)("the pane", () => {
       expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("PITCH");
     });
 
+    it("shows the working of the selected row here and inserts it, and the causes in the order of the selected CUTCHECK", async () => {
+      await replaceText(page, "#ask", "CUTRATE");
+      await tabTo(page, ".list .name");
+      await press(page, "Enter");
+      await select({ row: 5, column: 5 });
+      await tabTo(page, "#show-working");
+      await press(page, "Enter");
+      await expect
+        .poll(() => page.locator('table[aria-label="Working"]').textContent())
+        .toMatch(/band speed wanted.*vw = vg × s × h × c × a/);
+      await select({ row: 50, column: 0 });
+      await tabTo(page, "#show-working ~ .insert .main");
+      await press(page, "Enter");
+      await expect.poll(() => formula(50, 0)).toMatch(/^=SAW\.WORKING\("CUTRATE","round 7"/);
+      await tabTo(page, ".back");
+      await press(page, "Enter");
+      await replaceText(page, "#ask", "CUTCHECK");
+      await tabTo(page, ".list .name");
+      await press(page, "Enter");
+      await tabTo(page, "#show-trouble");
+      await press(page, "Enter");
+      await choose(page, "#symptom", "dull too soon");
+      await expect.poll(() => page.locator("#panel-functions ol").textContent()).toMatch(/reason:/);
+      await page.evaluate(() => {
+        fakeBook.put("Sheet1", 51, 0, '=SAW.CUTCHECK("round 4","304","bi-metal","3/4",200,2.9)');
+        fakeBook.select({ row: 51, column: 0 });
+      });
+      await expect
+        .poll(() => page.locator("#panel-functions ol li").first().textContent())
+        .toMatch(/1\.6\d times the speed wanted.*Slow the band to/);
+      await tabTo(page, ".back");
+      await press(page, "Enter");
+      await replaceText(page, "#ask", "which pitch");
+    });
+
     it("offers Undo only where the last write was", async () => {
       await select({ row: 45, column: 0 });
       const [first, second] = [

@@ -169,6 +169,26 @@ export const states: Readonly<Record<string, Steps>> = {
     await tabTo(page, ".list .name");
     await press(page, "Enter");
   },
+  working: async (page) => {
+    await openTab(page, 2);
+    await tabTo(page, "#ask");
+    await type(page, "CUTRATE");
+    await tabTo(page, ".list .name");
+    await press(page, "Enter");
+    await tabTo(page, "#show-working");
+    await press(page, "Enter");
+    await page.waitForSelector('table[aria-label="Working"]');
+  },
+  trouble: async (page) => {
+    await openTab(page, 2);
+    await tabTo(page, "#ask");
+    await type(page, "CUTCHECK");
+    await tabTo(page, ".list .name");
+    await press(page, "Enter");
+    await tabTo(page, "#show-trouble");
+    await press(page, "Enter");
+    await page.waitForSelector("#symptom");
+  },
   shop: async (page) => {
     await openTab(page, 3);
     await tabTo(page, "#panel-shop summary");
