@@ -4,7 +4,7 @@ import { catalogue } from "../../functions/catalogue";
 import { CellError, type Cell, type Range } from "../../functions/kinds/cell";
 import { call } from "../../functions/bind/call";
 import { type Entry } from "../../functions/bind/entry";
-import { slots } from "../../functions/bind/slots";
+import { repeats, slots } from "../../functions/bind/slots";
 import { parseCall } from "../../functions/bind/parseCall";
 import { Memo } from "../../functions/bind/memo";
 import { wantBuilt } from "../../config/built.mjs";
@@ -15,9 +15,12 @@ import { boot, callAll, type Reply } from "./runtime";
 const script = "dist/functions.js";
 const errorIn = { code: "#N/A", type: "CustomFunctionError" };
 
-/** Ranges as Excel sends them: rows of cells for "matrix", the bare value for the one scalar argument. */
+/** Ranges as Excel sends them: rows of cells for "matrix", the bare value for the one scalar argument, all that repeats as one array. */
 const asSent = (e: Entry, args: readonly (Range | null)[]): unknown[] =>
-  slots(e).map((s, i) => (s.role === "units" ? (args[i]?.[0]?.[0] ?? null) : (args[i] ?? null)));
+  slots(e).map((s, i) => {
+    if (repeats(s)) return args.slice(i);
+    return s.role === "units" ? (args[i]?.[0]?.[0] ?? null) : (args[i] ?? null);
+  });
 const examples = catalogue.flatMap((e) => e.examples.map((formula) => ({ e, formula, args: parseCall(formula).args })));
 const firstVarying = (e: Entry): number =>
   slots(e).findIndex((s) => s.role === "param" && s.param.varies && s.param.kind.width === 1);
