@@ -18,6 +18,8 @@ const srcRooms = {
   yield: [],
   plan: ["shop"],
   cost: ["cutting", "section", "shop", "blade", "material", "item", "time", "yield"],
+  statistics: [],
+  records: ["cutting", "section", "shop", "blade", "material", "cost", "statistics"],
   about: [],
 };
 

@@ -2,7 +2,7 @@ import { InputError } from "../../src/errors";
 import type { Units } from "../../src/quantities";
 import { choice, text } from "../kinds";
 import { CellError, isBlank, type Cell, type Range } from "../kinds/cell";
-import { each, listWithHoles, optional, type Entry, type Param, type Takes } from "./entry";
+import { each, listByRow, optional, type Entry, type Param, type Takes } from "./entry";
 import { slots, type Slot } from "./slots";
 import { dropBlankRows, isBlankRow, lay, sizeOf, type Laid } from "./layout";
 import type { Kept } from "../kinds/kind";
@@ -19,7 +19,7 @@ type Given = ReadonlyMap<string, Range | null>;
 const unitsKind = choice("inch", "metric");
 /** A saw for each item, or for each row of the lists. */
 const sawParam = (saw: Takes["saw"]): Param<unknown> =>
-  saw === "list" ? optional(listWithHoles(text, "")) : optional(each(text, ""));
+  saw === "list" ? optional(listByRow(text, "")) : optional(each(text, ""));
 
 const withoutError = (range: Range | null, name: string): Range | null => {
   const error = range?.flat().find((c): c is CellError => c instanceof CellError);

@@ -13,6 +13,8 @@ export interface ListOf {
   readonly group: string;
   /** A blank cell is a hole, given as undefined, where another list of the group has a value. */
   readonly holes: boolean;
+  /** A wrong cell is given as its refusal, and no row is dropped but blank ones at the end: the place in the list is the row. */
+  readonly byRow: boolean;
 }
 
 /** One argument. `varies`: may be a range, one item per result. `list`: the whole range is the one value. */
@@ -52,14 +54,25 @@ const listParam = <T>(kind: Kind<T & {}>, help: string, list: ListOf): Param<T, 
  * for all rows; rows blank in all of them are dropped.
  */
 export const list = <T>(kind: Kind<T & {}>, help: string, group = ""): Param<readonly (T & {})[], false> =>
-  listParam(kind as unknown as Kind<readonly (T & {})[]>, help, { group, holes: false });
+  listParam(kind as unknown as Kind<readonly (T & {})[]>, help, { group, holes: false, byRow: false });
 /** A list of which a row may be blank: the core function then gets undefined there. */
 export const listWithHoles = <T>(
   kind: Kind<T & {}>,
   help: string,
   group = "",
 ): Param<readonly (T | undefined)[], false> =>
-  listParam(kind as unknown as Kind<readonly (T | undefined)[]>, help, { group, holes: true });
+  listParam(kind as unknown as Kind<readonly (T | undefined)[]>, help, { group, holes: true, byRow: false });
+/** A list of which each row stands for itself, as in a log: a hole is given as undefined, a wrong cell as its refusal. */
+export const listByRow = <T>(
+  kind: Kind<T & {}>,
+  help: string,
+  group = "",
+): Param<readonly (T | InputError | undefined)[], false> =>
+  listParam(kind as unknown as Kind<readonly (T | InputError | undefined)[]>, help, {
+    group,
+    holes: true,
+    byRow: true,
+  });
 /** May be left out; the core function then gets undefined. */
 export const optional = <T, V extends boolean>(p: Param<T & {}, V>): Param<T | undefined, V> => ({
   ...p,
@@ -87,11 +100,11 @@ export const column = <O extends Out>(as: O, help: string, digits = 4): Column<O
 
 type Columns = Readonly<Record<string, Column>>;
 
-/** A cell per item, where `of` names the field of the core's result that it shows; a row of named columns per item, of which `show` picks; or a table, alone in its spill. */
+/** A cell per item, where `of` names the field of the core's result that it shows; a row of named columns per item, of which `show` picks; or a table, alone in its spill, without its headings where it stands under another. */
 export type Result =
   | { readonly form: "cell"; readonly as: Out; readonly of?: string; readonly help: string }
   | { readonly form: "row"; readonly columns: Columns; readonly main: string | undefined }
-  | { readonly form: "table"; readonly columns: Columns };
+  | { readonly form: "table"; readonly columns: Columns; readonly headless?: true };
 
 type Value<O> = O extends "text" ? Text : number;
 /** undefined: nothing belongs there, as in the last row of a table; the cell is empty. */
@@ -113,7 +126,7 @@ export type Take = "optional" | "required";
 export interface Takes {
   readonly show?: Take;
   readonly settings?: Take;
-  /** "list": a name for each row of the lists; the core function then gets `shops`, one for each row. */
+  /** "list": a name for each row of the lists; the core function then gets `shops`, one for each row, or its refusal. */
   readonly saw?: true | "list";
   readonly units?: boolean;
   /** The arguments of another function, as many as that takes: they repeat, and are read by `answer`. */

@@ -49,12 +49,13 @@ export function cardCells({ columns }: Rows, read: Read, units: Units): Cell[][]
   });
 }
 
-/** A table with its heading row. */
-export function tableCells({ columns }: Rows, read: Read, units: Units): Cell[][] {
+/** A table with its heading row, where it has one. */
+export function tableCells(result: Rows, read: Read, units: Units): Cell[][] {
   if ("refusal" in read) return [[refusalCell(read.refusal, units)]];
+  const { columns } = result;
   const names = Object.keys(columns);
   return [
-    names.map(words),
+    ...("headless" in result ? [] : [names.map(words)]),
     ...(read.value as readonly Line[]).map((line) => names.map((name) => toCell(line[name], columns[name]!.as, units))),
   ];
 }

@@ -8,7 +8,7 @@ import { pickSaw, type ShopBlock } from "../shop/block";
 import type { Entry } from "./entry";
 import { itemReader, type Reader } from "./items";
 import type { Laid } from "./layout";
-import { keptRows, readList } from "./lists";
+import { givenRefusal, keptRows, readList } from "./lists";
 import type { Shown } from "./show";
 
 /** What holds for the whole call, before the first item is read. */
@@ -49,20 +49,20 @@ interface Shops {
   /** The saw of every item, where it is one; its refusal is every item's. */
   readonly one: Read<Shop | undefined> | undefined;
   readonly at: (row: number, column: number) => Shop | undefined;
-  readonly ofRows: readonly Shop[] | undefined;
+  readonly ofRows: readonly (Shop | InputError)[] | undefined;
 }
 
-/** A saw for each row that the lists of the call share. */
+/** A saw for each row that the lists of the call share: a row whose saw is refused has the refusal. */
 function shopsOfRows(call: Call, saw: Laid | undefined, kept: ReadonlyMap<string, readonly number[]>): Shops {
   const reading: Reading = { units: call.units, memo: call.memo, shop: undefined };
-  const read = attempt(() => {
-    const rows = kept.get("") ?? [];
-    const names = saw === undefined ? rows.map(() => undefined) : readList(saw, kept, reading);
-    return ((names ?? rows.map(() => undefined)) as readonly (string | undefined)[]).map((n) => pick(call, n));
-  });
-  if ("refusal" in read) return { one: read, at: () => undefined, ofRows: undefined };
-  const [first] = read.value;
-  return { one: { value: first }, at: () => first, ofRows: read.value.map((shop) => shop ?? defaultShop) };
+  const rows = kept.get("") ?? [];
+  const names = saw === undefined ? undefined : readList(saw, kept, reading);
+  const ofRows = rows.map((_, i) => {
+    const name = (names as readonly (string | InputError | undefined)[] | undefined)?.[i];
+    return name instanceof InputError ? name : givenRefusal(() => pick(call, name) ?? defaultShop, "saw");
+  }) as readonly (Shop | InputError)[];
+  const first = ofRows.find((shop): shop is Shop => !(shop instanceof InputError));
+  return { one: { value: first }, at: () => first, ofRows };
 }
 
 function shopsOf(call: Call, saw: Laid | undefined, kept: ReadonlyMap<string, readonly number[]>): Shops {

@@ -6,4 +6,4 @@ export { description, orderItem } from "./order";
 export { length, section } from "./size";
 export { symptom } from "./symptom";
 export { tableRow } from "./table";
-export { choice, text } from "./text";
+export { choice, mark, text } from "./text";

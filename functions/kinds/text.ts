@@ -40,6 +40,15 @@ export const choice = <const W extends string>(...choices: readonly W[]): Kind<W
   },
 });
 
+/** A mark: any cell but blank, 0 and FALSE. */
+export const mark: Kind<boolean> = {
+  name: "mark",
+  width: 1,
+  zeroIsValue: false,
+  says: () => "anything as a mark; blank, 0 or FALSE: none",
+  read: (cells, at) => cells[at] !== false,
+};
+
 /** A cell that may hold text or a number and is read by a core reader, kept by the memo. */
 export const textual = <T>(
   name: string,

@@ -2,6 +2,7 @@ import type { Constant } from "../../src/data/constant";
 import { costConstants } from "../../src/data/costConstants";
 import { cuttingConstants } from "../../src/data/cuttingConstants";
 import { itemConstants } from "../../src/data/itemConstants";
+import { recordsConstants } from "../../src/data/recordsConstants";
 import { shopConstants } from "../../src/data/shopConstants";
 import { symptomConstants } from "../../src/data/symptomConstants";
 import { yieldConstants } from "../../src/data/yieldConstants";
@@ -15,6 +16,7 @@ export const constantTables: readonly {
   { title: "causes of trouble", constants: symptomConstants },
   { title: "saw and shop", constants: shopConstants },
   { title: "blade economics", constants: costConstants },
+  { title: "the shop's own records", constants: recordsConstants },
   { title: "order lines", constants: itemConstants },
   { title: "bars and pieces", constants: yieldConstants },
 ];

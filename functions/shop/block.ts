@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { InputError } from "../../src/errors";
 import type { Units } from "../../src/quantities";
+import { bladeClasses } from "../../src/blade/bladeClass";
 import { groups } from "../../src/data/groups";
 import { findMaterial } from "../../src/material/findMaterial";
 import type { Material } from "../../src/material/material";
@@ -12,7 +13,8 @@ import type { Kept, Kind, Reading } from "../kinds/kind";
 import { cellSchema } from "../kinds/schema";
 import { CellError, isBlank, type Cell, type Range } from "../kinds/cell";
 import { printText } from "../kinds/sentence";
-import { shopLabels, type ShopLabel } from "./labels";
+import { fold, fromOf, holdsForAll, refuse, refuseDoubled, type Found, type Labelled } from "./labelled";
+import { shopLabels } from "./labels";
 import { words } from "../kinds/words";
 
 /** The shop block of one call: its own units, and a Shop for each saw it names. */
@@ -22,22 +24,8 @@ export interface ShopBlock {
   readonly names: readonly string[];
 }
 
-const refuse = (
-  problem: string,
-  facts: Readonly<Record<string, string>> = {},
-  reason: "invalid" | "none" = "invalid",
-): InputError => new InputError(reason, "settings", problem, facts);
-const fold = (cell: Cell | undefined): string =>
-  typeof cell === "string" ? cell.trim().replace(/\s+/g, " ").toLowerCase() : "";
 const byLabel = new Map(shopLabels.map((row) => [row.label.toLowerCase(), row]));
 const specials = shopLabels.filter((row) => row.special === true);
-
-/** A label as it was found: the row of the table, and for "Rate factor titanium alloys" what it holds for. */
-interface Found {
-  readonly row: ShopLabel;
-  readonly of: string | undefined;
-  readonly written: string;
-}
 
 /** What a core reader refuses is a fault of the block: it is named by its label, in the block's own units. */
 function inBlock<T>(label: string, units: Units, read: () => T): T {
@@ -69,13 +57,15 @@ const gradeOf = (name: string, written: string, own: readonly Material[]): strin
 function findLabel(written: string, own: readonly Material[]): Found {
   const folded = fold(written);
   const row = byLabel.get(folded);
-  if (row !== undefined) return { row, of: undefined, written };
+  if (row !== undefined) return { row, of: undefined, blade: undefined, written };
   const start = specials.find((s) => folded.startsWith(`${s.label.toLowerCase()} `));
   if (start === undefined)
     throw refuse('"{label}" is not a label of the shop block', { label: written.trim().slice(0, 40) });
-  const rest = folded.slice(start.label.length + 1);
+  const named = folded.slice(start.label.length + 1);
+  const blade = start.byBlade === true ? bladeClasses.find((b) => named.endsWith(`, ${b}`)) : undefined;
+  const rest = blade === undefined ? named : named.slice(0, -blade.length - 2);
   const group = groups.find((g) => g.name.toLowerCase() === rest)?.name ?? groups.find((g) => g.label === rest)?.label;
-  return { row: start, of: group ?? gradeOf(rest, written, own), written };
+  return { row: start, of: group ?? gradeOf(rest, written, own), blade, written };
 }
 
 /** Nothing of the block is kept: it is read once per call. */
@@ -92,6 +82,8 @@ function readValue({ row, written }: Found, cell: Cell, units: Units): unknown {
 interface Row {
   readonly label: string;
   readonly cells: readonly Cell[];
+  /** Place in the range, from 1. */
+  readonly at: number;
 }
 
 const isOwn = (row: Row): boolean => fold(row.label) === "own material";
@@ -99,14 +91,14 @@ const isOwn = (row: Row): boolean => fold(row.label) === "own material";
 /** The block's rows after the header: label and value cells; rows without a label are refused when they hold values. */
 function labelledRows(range: Range): Row[] {
   const rows: Row[] = [];
-  for (const [label, ...cells] of range) {
+  for (const [i, [label, ...cells]] of range.entries()) {
     if (isBlank(label, false)) {
       if (cells.every((c) => isBlank(c, false))) continue;
       throw refuse("a row of the shop block has a value but no label");
     }
     if (typeof label !== "string")
       throw refuse('the first column of the shop block holds its labels; the first row is "Units"');
-    rows.push({ label, cells });
+    rows.push({ label, cells, at: i + 1 });
   }
   return rows;
 }
@@ -184,10 +176,16 @@ function sawColumns(rows: readonly Row[]): { readonly name: string; readonly at:
 }
 
 /** Puts one value where its label says; special values are collected beside the general one. */
-function put(shop: Record<string, unknown>, { row, of }: Found, value: unknown): void {
+function put(shop: Record<string, unknown>, { row, of, blade: own }: Found, value: unknown, from?: string): void {
   const [field, blade] = row.key.split(".") as [string, string | undefined];
+  if (from !== undefined && of === undefined) shop[`${field}From`] = from;
   if (of !== undefined) {
-    const special: Special = { of, value: value as number };
+    const special: Special = {
+      of,
+      value: value as number,
+      ...(own === undefined ? {} : { blade: own }),
+      ...(from === undefined ? {} : { from }),
+    };
     if (blade === undefined) shop[`${field}s`] = [...(shop[`${field}s`] as readonly Special[]), special];
     else {
       const all = shop["specialLives"] as Readonly<Record<string, readonly Special[]>>;
@@ -196,19 +194,15 @@ function put(shop: Record<string, unknown>, { row, of }: Found, value: unknown):
   } else shop[field] = blade === undefined ? value : { ...(shop[field] as object), [blade]: value };
 }
 
-function shopOf(
-  labels: readonly { readonly found: Found; readonly cells: readonly Cell[] }[],
-  at: number,
-  all: number | undefined,
-  units: Units,
-): Shop {
+function shopOf(labels: readonly Labelled[], at: number, all: number | undefined, units: Units): Shop {
   const given: string[] = [];
   const shop: Record<string, unknown> = { ...defaultShop, given };
-  for (const { found, cells } of labels) {
-    const own = cells[at] ?? null;
+  for (const label of labels) {
+    const { found, cells } = label;
+    const own = cells[holdsForAll(label) ? 0 : at] ?? null;
     const cell = isBlank(own, false) && all !== undefined ? (cells[all] ?? null) : own;
     if (isBlank(cell, false)) continue;
-    put(shop, found, readValue(found, cell, units));
+    put(shop, found, readValue(found, cell, units), fromOf(label));
     given.push(found.row.key);
   }
   return shop as unknown as Shop;
@@ -227,13 +221,8 @@ export function readShopBlock(range: Range): ShopBlock {
   const labels = others
     .slice(1)
     .filter((r) => fold(r.label) !== "saw")
-    .map((r) => ({ found: findLabel(r.label, ownMaterials), cells: r.cells }));
-  const seen = new Set<string>();
-  for (const { found } of labels) {
-    const key = `${found.row.label}|${found.of ?? ""}`;
-    if (seen.has(key)) throw refuse('"{label}" stands twice in the shop block', { label: found.written });
-    seen.add(key);
-  }
+    .map((r): Labelled => ({ found: findLabel(r.label, ownMaterials), cells: r.cells, at: r.at }));
+  refuseDoubled(labels.filter(({ cells }) => columns.some(({ at }) => !isBlank(cells[at], false))));
   const all = columns.find((c) => c.name === "all");
   const own = columns.filter((c) => c !== all);
   const saws = (own.length > 0 ? own : columns).map(

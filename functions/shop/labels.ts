@@ -17,6 +17,8 @@ export interface ShopLabel {
   readonly help: string;
   /** May be followed by the name of a cutting group or a grade. */
   readonly special?: true;
+  /** TUNE gives it: the name may be followed by a class of blade, and a number alone in its row holds for every saw. */
+  readonly byBlade?: true;
 }
 
 const row = (label: string, key: string, kind: Kind<unknown>, none: string, help: string): ShopLabel => ({
@@ -27,6 +29,7 @@ const row = (label: string, key: string, kind: Kind<unknown>, none: string, help
   help,
 });
 const special = (label: ShopLabel): ShopLabel => ({ ...label, special: true });
+const tuned = (label: ShopLabel): ShopLabel => ({ ...label, special: true, byBlade: true });
 const between = (quantity: Quantity, from: { readonly value: number }, to: { readonly value: number }): Kind<number> =>
   number(quantity, { least: from.value, most: to.value });
 const minutes = number("minutes");
@@ -66,8 +69,8 @@ export const shopLabels: readonly ShopLabel[] = [
   row("Pitches stocked", "pitchesStocked", pitchList, "every pitch that is made", "pitches to choose from, such as 2/3, 3/4, 4/6"),
   row("Coolant", "coolant", choice("flood", "mist", "dry"), "flood; dry for magnesium", "how the cut is cooled"),
   row("Saw condition", "sawCondition", choice("good", "worn"), "", "worn: old, light or loose"),
-  special(row("Rate factor", "rateFactor", between("ratio", k.rateFactorFrom, k.rateFactorTo), "", "own rate divided by the predicted one")),
-  special(row("Rate spread", "rateSpread", between("ratio", k.rateSpreadFrom, k.rateFactorTo), "by group and blade", "low and high are the rate divided and multiplied by it")),
+  tuned(row("Rate factor", "rateFactor", between("ratio", k.rateFactorFrom, k.rateFactorTo), "", "own rate divided by the predicted one; TUNE gives it")),
+  tuned(row("Rate spread", "rateSpread", between("ratio", k.rateSpreadFrom, k.rateFactorTo), "by group and blade", "low and high are the rate divided and multiplied by it; TUNE gives it")),
   row("Break-in area", "breakInArea", number("area"), "", "area cut at reduced feed with each new blade"),
   row("Break-in feed share", "breakInFeedShare", share, "", "share of the feed during break-in"),
   row("Bi-metal price", "prices.bi-metal", money, "none", "price of one bi-metal blade"),

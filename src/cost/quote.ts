@@ -1,3 +1,4 @@
+import { tuningText } from "../cutting/tuningText";
 import type { Text } from "../phrase";
 import { readAs } from "../item/readAs";
 import { chooseLine, type QuoteInput } from "./chooseLine";
@@ -38,6 +39,7 @@ export interface Quote {
 export function quote(input: QuoteInput): Quote {
   const line = chooseLine(input);
   const { section, material, quantity, prediction, loads, parts } = line;
+  const tuned = tuningText(prediction.cut);
   return {
     priceLine: line.price,
     priceEach: line.price / quantity,
@@ -65,7 +67,7 @@ export function quote(input: QuoteInput): Quote {
       material: material.name,
       length: line.length,
       quantity,
-      notes: input.item.notes,
+      notes: tuned === "" ? input.item.notes : [...input.item.notes, tuned],
     }),
   };
 }

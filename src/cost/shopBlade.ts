@@ -24,7 +24,7 @@ export function shopBlade({
   readonly shop: Shop;
 }): { readonly price: number; readonly life: number } {
   const price = shop.prices[blade];
-  const life = specialValue(shop.specialLives[blade], material) ?? shop.lives[blade];
+  const life = specialValue(shop.specialLives[blade], material)?.value ?? shop.lives[blade];
   if (price === undefined || life === undefined)
     throw new InputError("invalid", "settings", '{parameter} give no "{label}"', {
       label: `${labels[blade]} ${price === undefined ? "price" : "life"}`,

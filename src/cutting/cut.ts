@@ -73,6 +73,8 @@ export interface Cut {
   readonly worn: number;
   /** The shop's rate factor for this material [-]. */
   readonly rateFactor: number;
+  /** What stands behind it, as the shop block says beside it: "7 own cuts". */
+  readonly factorFrom: string | undefined;
   /** The shop's rate spread for this material [-]. */
   readonly rateSpread: number | undefined;
   /** Nothing published and nothing of the shop's own stands behind the rate. */

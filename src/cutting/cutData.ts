@@ -8,6 +8,7 @@ import { idlePower } from "./idlePower";
 import { limitWords } from "./limitWords";
 import { meanChip } from "./meanChip";
 import { predictCut, type CutPrediction } from "./predictCut";
+import { tuningText } from "./tuningText";
 
 const breakInText = ({ shop }: PitchedWork, { run }: CutPrediction): Text =>
   shop.breakInArea === 0
@@ -22,12 +23,15 @@ const breakInText = ({ shop }: PitchedWork, { run }: CutPrediction): Text =>
 
 const said = ({ mark, text }: Basis): string => `${mark}, ${text}`;
 
-/** Which figures are the handbook's, which are derived, which are judgement. */
+/** Which figures are the handbook's, which are derived, which are judgement, and which the shop's own. */
 const basisText = ({ cut }: CutPrediction, { material, blade }: PitchedWork): string => {
   const { speed, bite, spread } = cut.row.basis;
   const own = material.biteFactor;
   const times = own === undefined || blade === "carbide" ? "" : `; × ${own.value} for this grade: ${said(own.basis)}`;
-  return `Band speed: ${said(speed)}. Pitch and size: Machinery's Handbook, 31st ed., p. 1245, read to 8 in wide. Bite: ${said(bite)}${times}. Low to high: ${spread}.`;
+  const tuned = cut.factorFrom === undefined ? "" : ` ${tuningText(cut)}.`;
+  const band =
+    cut.rateSpread === undefined ? spread : "about 80 % of your own cuts, by the Rate spread of the shop block";
+  return `Band speed: ${said(speed)}. Pitch and size: Machinery's Handbook, 31st ed., p. 1245, read to 8 in wide. Bite: ${said(bite)}${times}.${tuned} Low to high: ${band}.`;
 };
 
 /**

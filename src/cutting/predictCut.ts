@@ -3,7 +3,7 @@ import { cuttingConstants as k } from "../data/cuttingConstants";
 import { InputError } from "../errors";
 import type { Cut, CutRun, PitchedWork } from "./cut";
 import { prepareCut } from "./prepareCut";
-import { runCut, type Scenario } from "./runCut";
+import { nominal, runCut, type Scenario } from "./runCut";
 
 /** A predicted cut with every value on the way, low and high with it. */
 export interface CutPrediction {
@@ -15,7 +15,6 @@ export interface CutPrediction {
   readonly rateHigh: number;
 }
 
-const nominal: Scenario = { rate: 1, force: 1, feedShare: 1 };
 const lowOf = (spread: number): Scenario => ({
   rate: 1 / spread,
   force: k.forceLow.value,

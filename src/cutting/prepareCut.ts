@@ -65,12 +65,20 @@ function refuseWork({ section, material, shop }: CutWork): void {
     );
 }
 
-/** The factors on the bite that do not depend on the pitch [-]. */
-const biteFactors = ({ material, shop, section }: CutWork): Pick<Cut, "interruption" | "worn" | "rateFactor"> => {
-  const rateFactor = material.rateFactor ?? specialValue(shop.rateFactors, material) ?? shop.rateFactor;
-  const worn = shop.sawCondition === "worn" ? k.wornBite.value : 1;
-  return { interruption: interrupted[section.profile().kind], worn, rateFactor };
+/** The shop's rate factor for the work [-], and what stands behind it. */
+const factorOf = ({ material, shop, blade }: CutWork): Pick<Cut, "rateFactor" | "factorFrom"> => {
+  if (material.rateFactor !== undefined) return { rateFactor: material.rateFactor, factorFrom: undefined };
+  const special = specialValue(shop.rateFactors, material, blade);
+  return special === undefined
+    ? { rateFactor: shop.rateFactor, factorFrom: shop.rateFactorFrom }
+    : { rateFactor: special.value, factorFrom: special.from };
 };
+
+/** The factors on the bite that depend neither on the pitch nor on the shop's log [-]. */
+const workFactors = ({ shop, section }: CutWork): Pick<Cut, "interruption" | "worn"> => ({
+  interruption: interrupted[section.profile().kind],
+  worn: shop.sawCondition === "worn" ? k.wornBite.value : 1,
+});
 
 /** Band, span, force law and limits: what the saw brings. */
 function sawOf({ section, shop }: CutWork, group: Group): CutSaw {
@@ -121,8 +129,9 @@ export function prepareCut(work: PitchedWork, factor = 1): Cut {
   const credit = Math.min(1, speeds.wanted / speeds.speed);
   const plan = pitchPlan({ profile, group, blade });
   const pitch = work.pitch ?? choosePitch(work, plan);
-  const { interruption, worn, rateFactor } = biteFactors(work);
-  const rateSpread = specialValue(shop.rateSpreads, material) ?? shop.rateSpread;
+  const { interruption, worn } = workFactors(work);
+  const { rateFactor, factorFrom } = factorOf(work);
+  const rateSpread = specialValue(shop.rateSpreads, material, blade)?.value ?? shop.rateSpread;
   const bite = row.bite * interruption * worn * rateFactor * factor * credit;
   const room = gulletRoom(plan.target, group) * credit;
   const saw = sawOf(work, group);
@@ -140,6 +149,7 @@ export function prepareCut(work: PitchedWork, factor = 1): Cut {
     interruption,
     worn,
     rateFactor,
+    factorFrom,
     rateSpread,
     judged: row.spread >= k.unpublishedSpread.value && rateFactor === 1 && rateSpread === undefined,
     credit,

@@ -13,6 +13,9 @@ export interface Scenario {
   readonly feedShare: number;
 }
 
+/** Every uncertain constant at its middle. */
+export const nominal: Scenario = { rate: 1, force: 1, feedShare: 1 };
+
 /** What is pushed into one depth: feed per band travel u [-], before motor and maximum feed, and what holds it. */
 interface Pushed {
   readonly u: number;

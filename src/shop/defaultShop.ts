@@ -32,6 +32,7 @@ export const defaultShop: Shop = {
   coolant: undefined,
   sawCondition: "good",
   rateFactor: 1,
+  rateFactorFrom: undefined,
   rateFactors: [],
   rateSpread: undefined,
   rateSpreads: [],

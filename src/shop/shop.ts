@@ -6,7 +6,11 @@ import type { Material } from "../material/material";
 export interface Special {
   /** Label of a cutting group (tool steel means both of its groups), or key of a material. */
   readonly of: string;
+  /** The class of blade that it holds for; undefined: both. */
+  readonly blade?: BladeClass;
   readonly value: number;
+  /** What stands behind it, as the block says beside it: "7 own cuts". */
+  readonly from?: string;
 }
 
 /** One saw of the shop block, in core units; undefined means that nothing is known and nothing is assumed. */
@@ -40,6 +44,8 @@ export interface Shop {
   readonly coolant: "flood" | "mist" | "dry" | undefined;
   readonly sawCondition: "good" | "worn";
   readonly rateFactor: number;
+  /** What stands behind the general factor, as the block says beside it. */
+  readonly rateFactorFrom: string | undefined;
   readonly rateFactors: readonly Special[];
   /** Low and high of the rate are ÷ and × this; undefined: the group's own spread. */
   readonly rateSpread: number | undefined;

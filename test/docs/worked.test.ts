@@ -18,15 +18,16 @@ describe("worked by hand in docs/method.md", () => {
   it("every line is right to the places it prints", () => {
     let lines = 0;
     for (const line of blocks.flat()) {
-      const [, expression, value] = /^[^:]+(?:: |.*: )((?:[\d.+\-*/() ]|ln|sqrt|asin)+) = ([\d.]+)$/.exec(line) ?? [];
+      const [, expression, value] =
+        /^[^:]+(?:: |.*: )((?:[\d.+\-*/() ]|ln|sqrt|asin|exp)+) = (-?[\d.]+)$/.exec(line) ?? [];
       expect(expression, line).toBeDefined();
       const calculated = Number(
-        new Function("ln", "sqrt", "asin", `return (${expression!});`)(Math.log, Math.sqrt, Math.asin),
+        new Function("ln", "sqrt", "asin", "exp", `return (${expression!});`)(Math.log, Math.sqrt, Math.asin, Math.exp),
       );
       // Six figures carried on: half a unit of the last place, and what the rounded terms before it may bring.
       const place = 10 ** -(value!.split(".")[1]?.length ?? 0);
       expect(Math.abs(calculated - Number(value)), `${line} (${calculated})`).toBeLessThanOrEqual(
-        0.5 * place + 3e-6 * calculated,
+        0.5 * place + 3e-6 * Math.abs(calculated),
       );
       lines += 1;
     }

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { InputError } from "../../../src/errors";
 import type { Shop } from "../../../src/shop/shop";
-import { entry, list, listWithHoles, one, optional } from "../../../functions/bind/entry";
+import { entry, list, listByRow, listWithHoles, one, optional } from "../../../functions/bind/entry";
 import { number, tableRow, text } from "../../../functions/kinds";
-import type { Cell, Range } from "../../../functions/kinds/cell";
+import { CellError, type Cell, type Range } from "../../../functions/kinds/cell";
 import { run, text0, total, words } from "./fixture";
 
 type Numbers = readonly (number | undefined)[];
@@ -32,10 +33,24 @@ const seen = entry({
 
 const saws = entry({
   ...words,
-  run: ({ xs, shops }: { readonly xs: readonly number[]; readonly shops: readonly Shop[] }) =>
-    xs.map((x, i) => `${x}@${shops[i]!.setupMinutes}`).join(" "),
+  run: ({ xs, shops }: { readonly xs: readonly number[]; readonly shops: readonly (Shop | InputError)[] }) =>
+    xs
+      .map((x, i) => {
+        const shop = shops[i]!;
+        return shop instanceof InputError ? `${x}: ${shop.problem}` : `${x}@${shop.setupMinutes}`;
+      })
+      .join(" "),
   params: { xs: list(number("count"), "") },
   takes: { settings: "optional", saw: "list" },
+  result: { form: "cell", as: "text", help: "" },
+});
+
+const log = entry({
+  ...words,
+  run: ({ xs, ys }: { readonly xs: readonly (number | InputError | undefined)[]; readonly ys: typeof xs }) =>
+    xs.map((x, i) => [x, ys[i]].map((c) => (c instanceof InputError ? c.problem : String(c))).join("/")).join(" "),
+  params: { xs: listByRow(number("count"), ""), ys: listByRow(number("count"), "") },
+  takes: {},
   result: { form: "cell", as: "text", help: "" },
 });
 
@@ -93,12 +108,27 @@ describe("a saw for each row", () => {
     expect(run(saws, column(1, 2), null, null)).toEqual([["1@0 2@0"]]);
   });
 
-  it("is refused where it is unknown, missing, or without a block", () => {
-    expect(text0(run(saws, column(1, 2), twoSaws, column("A", "C")))).toBe(
-      'saw: "C" is not in the shop block; it names a, b',
+  it("gives the refusal to its row where it is unknown, missing, or without a block", () => {
+    expect(run(saws, column(1, 2), twoSaws, column("A", "C"))).toEqual([
+      ['1@5 2: "{saw}" is not in the shop block; it names {saws}'],
+    ]);
+    expect(run(saws, column(1, 2), twoSaws, column("A", null))).toEqual([
+      ["1@5 2: {parameter} is empty; the shop block names {saws}"],
+    ]);
+    expect(String(run(saws, column(1, 2), null, "A"))).toMatch(/^1: \{parameter\} is given without settings.* 2: /);
+    expect(String(run(saws, column(1, 2), twoSaws, column(7, new CellError("#REF!"))))).toMatch(
+      /^1: \{parameter\} is a number, not text 2: \{parameter\} is \{error\}/,
     );
-    expect(text0(run(saws, column(1, 2), twoSaws, column("A", null)))).toMatch(/^saw is empty; the shop block names/);
-    expect(text0(run(saws, column(1, 2), null, "A"))).toMatch(/^saw is given without settings/);
+  });
+});
+
+describe("a list of which each row stands for itself", () => {
+  it("keeps its holes, names its wrong cells, and drops only blank rows at its end", () => {
+    expect(
+      run(log, column(1, null, "x", new CellError("#N/A"), null, null), column(2, null, 3, null, 5, null)),
+    ).toEqual([
+      ["1/2 undefined/undefined {parameter} is text, not a number/3 {parameter} is {error}/undefined undefined/5"],
+    ]);
   });
 });
 

@@ -68,8 +68,16 @@ export function driveTable({ call, CellError, slots, parseCall, Memo, catalogue 
       if (isError(usual)) failures.push(`${e.name} (${units}): its own example is refused: ${textOf(usual)}`);
 
       places.forEach((s, at) => {
+        // A list of which each row stands for itself refuses nothing: it names the wrong cell in the comment of its table.
+        const byRow = s.role === "param" ? s.param.list?.byRow === true : s.role === "saw" && e.takes.saw === "list";
+        const isNamed = (got: Cell[][], pattern: RegExp): boolean =>
+          got.some((row) => /left out/.test(String(row.at(-1))) && pattern.test(String(row.at(-1))));
         const expectError = (range: Range | null, pattern: RegExp, what: string, code?: string) => {
           const got = run(at, range);
+          if (byRow) {
+            if (isError(got) || !isNamed(got, pattern.source === "^$" ? /is #/ : pattern)) fail(e, s, units, what, got);
+            return;
+          }
           if (!isError(got, code) || !pattern.test(textOf(got))) fail(e, s, units, what, got);
         };
         const width = s.role === "param" ? s.param.kind.width : 1;
@@ -105,7 +113,7 @@ export function driveTable({ call, CellError, slots, parseCall, Memo, catalogue 
           return;
         }
         const { kind, missing, varies, list } = s.param;
-        expectError(fill(true), /TRUE or FALSE|blank/, "TRUE must be refused");
+        if (kind.name !== "mark") expectError(fill(true), /TRUE or FALSE|blank/, "TRUE must be refused");
         if (kind.name === "number" || kind.name === "blade" || kind.name === "offer") {
           expectError(fill("abc"), /is text|text/, "text must be refused");
           expectError(fill("12"), /is text, not a number/, "a number typed as text must be refused");
@@ -128,6 +136,7 @@ export function driveTable({ call, CellError, slots, parseCall, Memo, catalogue 
             missing === "refuse" &&
             !valued &&
             kind.name !== "offer" &&
+            !(byRow && isNamed(got, new RegExp(`no ${name}`))) &&
             (!isError(got, "#VALUE!") || !textOf(got).includes(name))
           )
             fail(e, s, units, `blank ${JSON.stringify(blank)} must be refused by name`, got);
