@@ -5,7 +5,7 @@ const ts = require("typescript");
 
 /** What stands in place of each property of an entry. */
 const ofEntry = { asks: "[]", examples: '[""]', source: '""', help: '""' };
-const argumentMakers = new Set(["each", "one", "list", "listWithHoles"]);
+const argumentMakers = new Set(["each", "one", "list", "listWithHoles", "listByRow"]);
 
 const nameOf = (node) =>
   node.name && (ts.isIdentifier(node.name) || ts.isStringLiteral(node.name)) ? node.name.text : "";
@@ -16,8 +16,8 @@ const cuts = (call) => {
   const [first, second, , fourth, fifth] = call.arguments;
   const called = ts.isIdentifier(call.expression) ? call.expression.text : "";
   if (argumentMakers.has(called) && second !== undefined) return [[second, '""']];
-  if (called === "row") return [fourth, fifth].filter((node) => node !== undefined).map((node) => [node, '""']);
   if (called === "constant") return call.arguments.slice(1).map((node) => [node, '""']);
+  if (called === "row") return [fourth, fifth].filter((node) => node !== undefined).map((node) => [node, '""']);
   if (called !== "entry") return [];
   const properties = propertiesOf(first);
   const result = properties.find((p) => nameOf(p) === "result");

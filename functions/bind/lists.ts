@@ -61,6 +61,7 @@ export function readList(laid: Laid, kept: ReadonlyMap<string, readonly number[]
     return param.missing.is;
   }
   const lines = linesOf(laid);
+  if (param.missing !== "refuse" && lines.every(isBlankLine)) return param.missing.is;
   const read = (row: number): unknown => {
     const line = lines[lines.length === 1 ? 0 : row]!;
     if (!isBlankItem(line, 0, laid)) return param.kind.read(line, 0, reading, name);

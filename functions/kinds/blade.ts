@@ -68,6 +68,18 @@ export const blade: Kind<Blade> = {
   },
 };
 
+/** A blade whose life is logged: the same three cells, of which the life is not used. */
+export const triedBlade: Kind<Pick<Blade, "price" | "rate">> = {
+  name: "blade",
+  width: 3,
+  zeroIsValue: false,
+  says: () => "three neighbouring cells: price, life, rate; the life is not used and may be blank",
+  read: (cells, at, { units }, parameter) => {
+    const [price, rate] = [0, 2].map((i) => readBladeCell(cells, at, units, parameter, i)) as [number, number];
+    return { price, rate };
+  },
+};
+
 /** A blade of which one cell may be blank: the one that is solved for. */
 export const offer: Kind<Offer> = {
   name: "offer",

@@ -1,5 +1,5 @@
 /** The kinds of argument: what a cell may hold there, and how it is read. */
-export { blade, bladeClass, offer, pitch, pitchList } from "./blade";
+export { blade, bladeClass, offer, pitch, pitchList, triedBlade } from "./blade";
 export { matchedMaterial, material } from "./material";
 export { number } from "./number";
 export { description, orderItem } from "./order";

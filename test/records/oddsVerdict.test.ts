@@ -1,0 +1,29 @@
+import { expect, it } from "vitest";
+import { InputError } from "../../src/errors";
+import { printText } from "../../functions/kinds/sentence";
+import { oddsVerdict } from "../../src/records/oddsVerdict";
+
+it("never says 0 or 100 in 100, and says what would settle it", () => {
+  const of = (likely: number, bladesMore: number | InputError) =>
+    printText(
+      oddsVerdict({
+        likely,
+        bladesMore,
+        never: false,
+        saving: new InputError("none", "", "x"),
+        blades: [4, 4],
+        sawHourValue: 72.5,
+      }),
+      "inch",
+    );
+  expect(of(0.9999, 0)).toBe(
+    "From 4 blades each: more than 99 in 100 that the offer is cheaper at a saw hour worth 72.5; that settles it.",
+  );
+  expect(of(0.8, 1)).toContain("80 in 100");
+  expect(of(0.8, 1)).toContain("; 1 more blade of each would settle it if lives go on so.");
+  expect(of(0.3, new InputError("none", "", "x"))).toContain("30 in 100");
+  expect(of(0.3, new InputError("none", "", "x"))).toContain("; not settled yet.");
+  expect(of(0.001, new InputError("none", "", "x"))).toContain(
+    "less than 1 in 100 that the offer is cheaper at a saw hour worth 72.5; keep the blade in use.",
+  );
+});
