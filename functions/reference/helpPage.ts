@@ -62,7 +62,7 @@ const wrong = (): string =>
   );
 
 const intro =
-  "Type a formula with your own list separator, a comma or a semicolon. Every number on this page is computed by the functions themselves. Predicted rates are estimates, each with its low and high: for steels and stainless with bi-metal about 80 % of published cases or more fall inside; elsewhere low and high are judgement, and CUTDATA says so.";
+  "Type a formula with your own list separator, a comma or a semicolon. Every number on this page is computed by the functions themselves. Predicted rates are estimates, each with its low and high: for steels and stainless with bi-metal about 80 % of published cases or more fall inside; elsewhere low and high are judgement, and CUTDATA says so. Where a shop block is tuned they hold about 80 % of your own cuts.";
 
 /** help.html: one page on the add-in's own origin, an anchor per function. Made from the same entries as docs/functions.md. */
 export function helpPage(catalogue: readonly Entry[]): string {

@@ -15,6 +15,15 @@ const fixed = (formula: string): string =>
     return area === undefined ? text : absoluteOf(area);
   });
 
+/** No line between the points of a series that is drawn as points. */
+function pointEdits(series: XmlElement): Edit[] {
+  const [sign] = elements(series, "symbol");
+  if (sign === undefined || sign.attributes["val"] === "none") return [];
+  return childrenOf(series, "spPr")
+    .flatMap((look) => childrenOf(look, "ln"))
+    .map((line) => ({ ...placeOf(line), text: "<a:ln><a:noFill/></a:ln>" }));
+}
+
 /** A series named "=B5" is named by that cell, addresses stay where they are, and a line that is not said to be straight is drawn curved. */
 function seriesEdits(series: XmlElement): Edit[] {
   const formulas = elements(series, "f");
@@ -29,6 +38,7 @@ function seriesEdits(series: XmlElement): Edit[] {
   const isLine = last instanceof XmlElement && localName(last.name) === "yVal";
   return [
     ...named,
+    ...pointEdits(series),
     ...formulas.map((f) => ({ ...placeOf(f), text: `<c:f>${escape(fixed(f.text))}</c:f>` })),
     ...(isLine ? [{ start: last.end, end: last.end, text: '<c:smooth val="0"/>' }] : []),
   ];

@@ -13,6 +13,7 @@ import {
   type SampleBook,
   type SampleChart,
   type SampleRow,
+  type SampleSeries,
   type SampleSheet,
 } from "./samples/sheet";
 import { withTables } from "./structured";
@@ -141,6 +142,9 @@ const plainNumbers = (formatCode: string) => ({ formatCode, sourceLinked: false 
 const linesOf = { type: "scatter", scatterStyle: "lineMarker" } as const;
 const stackOf = { type: "column", barGrouping: "stacked", overlap: 100, gapWidth: 60 } as const;
 
+const signOf = (points: SampleSeries["points"]) =>
+  points === undefined ? { symbol: "none" as const } : { symbol: points, size: 7 };
+
 function chartOf({ kind, title, says, across, up, ends, over, series }: SampleChart): SheetChart {
   const { top, left, bottom, right } = areaOf(over)!;
   const lines = kind === "lines";
@@ -167,7 +171,7 @@ function chartOf({ kind, title, says, across, up, ends, over, series }: SampleCh
       categories: s.across,
       values: s.up,
       color: palette[i % palette.length]!,
-      ...(lines ? { stroke: { width: 2 }, marker: { symbol: "none" as const } } : {}),
+      ...(lines ? { stroke: { width: 2 }, marker: signOf(s.points) } : {}),
     })),
   };
 }

@@ -37,15 +37,14 @@ const native = {
 /** A plain formula as JavaScript: a cell is its value, an area its cells. */
 function arithmetic(formula: string, rangeOf: (reference: string) => Range): Cell {
   const reference = /(?:[A-Z][a-z]+!)?\$?[A-Z]\$?\d+(?::\$?[A-Z]\$?\d+)?/g;
-  const code = formula
-    .split(/("[^"]*")/)
-    .map((part, i) =>
-      i % 2 === 1
-        ? part
-        : part
-            .replace(reference, (at) => `${at.includes(":") ? "area" : "cell"}(${JSON.stringify(at)})`)
-            .replace(/&/g, "+"),
-    );
+  const code = formula.split(/("[^"]*")/).map((part, i) =>
+    i % 2 === 1
+      ? part
+      : part
+          .replace(reference, (at) => `${at.includes(":") ? "area" : "cell"}(${JSON.stringify(at)})`)
+          .replace(/&/g, "+")
+          .replace(/(?<![<>=])=(?!=)/g, "==="),
+  );
   const cell = (at: string): Cell => rangeOf(at)[0]![0]!;
   return new Function("area", "cell", ...Object.keys(native), `return (${code.join("")});`)(
     rangeOf,

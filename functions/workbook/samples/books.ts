@@ -1,15 +1,30 @@
 import { card } from "./card";
 import { contact } from "./contact";
+import { bladeLog, cutLog } from "./logs";
 import { curves } from "./curves";
 import { estimate } from "./estimate";
 import { process } from "./process";
 import { purchase } from "./purchase";
+import { records } from "./records";
 import type { SampleBook, SampleSheet } from "./sheet";
 import { shop } from "./shop";
 import { start } from "./start";
+import { tuning } from "./tuning";
 
 /** The try-it page's book: the sheets of all roles, and the shop block that some of them read. */
-export const demoBook: readonly SampleSheet[] = [estimate, purchase, curves, process, card, contact, shop];
+export const demoBook: readonly SampleSheet[] = [
+  estimate,
+  purchase,
+  curves,
+  process,
+  card,
+  contact,
+  cutLog,
+  bladeLog,
+  tuning,
+  records,
+  shop,
+];
 
 const shopSays = [
   "Shop",
@@ -70,6 +85,32 @@ export const sampleBooks: readonly SampleBook[] = [
       process,
       card,
       contact,
+    ],
+  },
+  {
+    file: "records.xlsx",
+    title: "Sawing: the shop's own numbers",
+    sheets: [
+      start(
+        "The shop's own numbers",
+        "Timed cuts and worn blades, and what they make of the predictions, for those who want quotes of their own saws.",
+        [
+          [
+            "Cuts",
+            "The cut log: one row a cut, written at the saw. A cell that cannot be read is named, never in the way.",
+          ],
+          ["Blades", "The blade log: one row a blade, with the area it cut and why it came off."],
+          [
+            "Tuning",
+            "The shop block of two saws, and under it the rate factors and spreads that come out of the cut log.",
+          ],
+          ["Records", "Quotes before and after tuning, mean blade lives, an offer weighed, and two charts."],
+        ],
+      ),
+      cutLog,
+      bladeLog,
+      tuning,
+      records,
     ],
   },
 ];

@@ -35,6 +35,8 @@ export interface SampleSeries {
   readonly name: string;
   readonly across: string;
   readonly up: string;
+  /** Drawn as points of this sign instead of a line. */
+  readonly points?: "circle" | "dash";
 }
 
 export interface SampleChart {

@@ -15,7 +15,7 @@ const all: readonly SampleRow[] = [
   label("What the numbers are worth"),
   text(
     2,
-    "Rates and minutes are estimates: nominal is the middle figure. For steels and stainless with bi-metal about 80 % of published cases or more fall between low and high; elsewhere low and high are judgement. Blade life is never predicted; it is yours to fill in, and the largest uncertainty in every cost.",
+    "Rates and minutes are estimates: nominal is the middle figure. For steels and stainless with bi-metal about 80 % of published cases or more fall between low and high; elsewhere low and high are judgement; where a block is tuned, they hold about 80 % of the shop's own cuts. Blade life is never predicted; it is yours to fill in, and the largest uncertainty in every cost.",
   ),
   plain(),
   label("Cautions"),
