@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { catalogue } from "../catalogue";
+import { coveragePage } from "./coveragePage";
 import { helpPage } from "./helpPage";
 import { metadata } from "./metadata";
 import { withSteps } from "./methodSteps";
@@ -37,6 +38,7 @@ const made: Readonly<Record<string, () => string>> = {
   "docs/sources.md": sourcesPage,
   "docs/method.md": () => withSteps(readFileSync(join(root, "docs/method.md"), "utf8"), catalogue),
   "docs/reading.md": readingPage,
+  "docs/coverage.md": coveragePage,
 };
 
 const check = process.argv.includes("--check");

@@ -1,10 +1,10 @@
 import type { LimitName } from "../cutting/cut";
 import { recordsConstants as k } from "../data/recordsConstants";
 import type { Phrase, Text } from "../phrase";
-import { studentQuantile } from "../statistics/studentQuantile";
 import type { FittedLog, SolvedCut } from "./fitLog";
 import { joinTexts } from "./joinTexts";
 import type { LeftOut, ReadLog } from "./loggedCut";
+import { rateSpread } from "./rateSpread";
 
 /** A row to stand under the shop block. */
 export interface TuneRow {
@@ -83,7 +83,7 @@ function shopSays(read: ReadLog, left: readonly LeftOut[], fitted: FittedLog): P
 
 /**
  * The rows for the shop block: rate factor exp M of the shop; for each group and class of blade with cuts rate factor exp θ
- * and rate spread exp(t·√(variance + σ²)), t such that 80 % lie within on both sides.
+ * and rate spread.
  * @param read the log as it was read
  * @param left rows left out while reading and while the model was asked
  * @param fitted the fit of ln of the factor [-]
@@ -92,7 +92,6 @@ function shopSays(read: ReadLog, left: readonly LeftOut[], fitted: FittedLog): P
  */
 export function tuneTable(read: ReadLog, left: readonly LeftOut[], fitted: FittedLog): readonly TuneRow[] {
   const { fit, groups } = fitted;
-  const t = studentQuantile(k.upperShare.value, fit.df);
   return [
     {
       label: "Rate factor",
@@ -100,12 +99,12 @@ export function tuneTable(read: ReadLog, left: readonly LeftOut[], fitted: Fitte
       comment: shopSays(read, left, fitted),
     },
     ...groups.flatMap((name, j): TuneRow[] => {
-      const { middle, variance } = fit.groups[j]!;
+      const { middle } = fit.groups[j]!;
       return [
         { label: `Rate factor ${name}`, value: Math.exp(middle), comment: groupSays(name, fitted) },
         {
           label: `Rate spread ${name}`,
-          value: Math.exp(t * Math.sqrt(variance + fit.scatter2)),
+          value: rateSpread(fit, j),
           comment: "low to high: about 80 % of your own cuts",
         },
       ];
