@@ -1,4 +1,5 @@
 import { copyValues } from "./officeCopy";
+import { append } from "./officeLog";
 import { block, go, onSelect, read, selected, sheets } from "./officeRead";
 import { reenter, writer } from "./officeWrite";
 import type { Sheet } from "./sheet";
@@ -17,6 +18,7 @@ export const excelSheet = (): Sheet => ({
   go,
   copyValues,
   reenter,
+  append,
 });
 
 /** Says how things stand with Excel, now and when that changes. */

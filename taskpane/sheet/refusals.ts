@@ -15,6 +15,9 @@ export const refusals = {
   empty: "No cell of it shows anything.",
   excelOnly: "Copying a sheet works in Excel only; this page has a grid without files.",
   neverStuck: "In this page no cell gets stuck: its functions are always there.",
+  noTable: (name: string): string =>
+    `There is no table named ${name} in this workbook, so nothing was written. Make one with the headings section, material, minutes (and date, saw, blade, pitch, band speed), or take the sample records.xlsx.`,
+  noCheck: "Select a cell whose whole formula is SAW.CUTCHECK of one cut, then log it.",
   older: "This Excel is too old for it (it lacks ExcelApi 1.12).",
   notCopied: (sheet: string, why: string): string =>
     `${sheet} was not copied, and nothing of it is left behind. ${why}`,

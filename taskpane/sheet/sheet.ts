@@ -20,6 +20,22 @@ export interface Sheet {
   readonly copyValues: (sheet: string) => Promise<Copied>;
   /** Types the formulas of these cells of one sheet again, as they are; why not, or empty text where it went well. */
   readonly reenter: (sheet: string, cells: readonly Stuck[]) => Promise<string>;
+  /** Adds a row at the end of the table of this name, or says why not. */
+  readonly append: (table: string, row: LoggedRow) => Promise<Outcome>;
+}
+
+/** What goes into a log, by the headings of its columns. */
+export type LoggedRow = ReadonlyMap<string, string | number>;
+
+/** The row's cells under a table's headings; where one is wanted that the table lacks, the sentence. */
+export function logRow(heads: readonly unknown[], row: LoggedRow): readonly Content[] | string {
+  const names = heads.map((h) => String(h).trim().toLowerCase());
+  const missing = ["section", "material", "minutes"].find((wanted) => !names.includes(wanted));
+  if (missing !== undefined) return `The table has no column "${missing}", so nothing was written.`;
+  return names.map((name) => {
+    const value = row.get(name) ?? "";
+    return typeof value === "number" ? value : { text: value };
+  });
 }
 
 /** A cell that shows #NAME? in spite of a formula of ours, and the formula as it is typed. */

@@ -3,7 +3,18 @@ import type { FUniver } from "@univerjs/core/facade";
 import { addressOf } from "../../functions/formula/cellAddress";
 import { absolute, freeName, isCells, splitReference } from "../sheet/address";
 import { refusals } from "../sheet/refusals";
-import type { Block, Content, Order, Outcome, Place, Selection, Sheet, Value } from "../sheet/sheet";
+import {
+  logRow,
+  type Block,
+  type Content,
+  type LoggedRow,
+  type Order,
+  type Outcome,
+  type Place,
+  type Selection,
+  type Sheet,
+  type Value,
+} from "../sheet/sheet";
 
 const above = 60;
 const across = 40;
@@ -148,13 +159,27 @@ function writer(book: () => Book): Pick<Sheet, "write" | "undo"> {
   return { write, undo };
 }
 
+/** A grid has no tables: the sheet of that name whose headings stand within its first rows, and its first blank row below. */
+function appendIn(book: Book, name: string, row: LoggedRow, write: Sheet["write"]): Promise<Outcome> {
+  const sheet = book.getSheetByName(name);
+  const lines = sheet === null ? [] : blockIn(book, name, 0).values;
+  const head = lines.slice(0, 20).findIndex((line) => line.includes("section") && line.includes("minutes"));
+  if (head < 0) return Promise.resolve({ did: "refused", why: refusals.noTable(name) });
+  const cells = logRow(lines[head]!, row);
+  if (typeof cells === "string") return Promise.resolve({ did: "refused", why: cells });
+  const free = lines.findIndex((line, r) => r > head && line.every((v) => v === ""));
+  const at = { sheet: name, row: free < 0 ? lines.length : free, column: 0 };
+  return write({ at, cells: [cells], overwrite: false });
+}
+
 /** The grid of the try-it page as the pane knows a sheet. `listeners` are told when the selection may have moved. */
 export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
   const book = () => api.getActiveWorkbook()!;
+  const writes = writer(book);
   return {
     selected: () => selectedIn(book()),
     read: (references) => readIn(book(), references),
-    ...writer(book),
+    ...writes,
     onSelect: (tell) => {
       listeners.add(tell);
       return Promise.resolve();
@@ -173,5 +198,6 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
       }),
     copyValues: () => Promise.resolve({ did: "refused", why: refusals.excelOnly }),
     reenter: () => Promise.resolve(refusals.neverStuck),
+    append: (table, row) => appendIn(book(), table, row, writes.write),
   };
 }

@@ -1,5 +1,6 @@
 import { shown } from "../sheet/address";
 import { button, element, row } from "../controls/element";
+import { logCut } from "./logCut";
 import { listUses, type Uses } from "./listUses";
 import { reenterView } from "./reenterView";
 import { refusals } from "../sheet/refusals";
@@ -186,6 +187,21 @@ function copy(store: Store): readonly Node[] {
   return [element("h3", {}, "Sheets as values, to send"), element("p", {}, copyIntro), choose, trouble, later];
 }
 
+/** The cut behind a verdict of CUTCHECK, into the workbook's log. */
+function log(store: Store): readonly Node[] {
+  const { button: start, status } = task(store, "Log this cut", (sheet) => logCut(sheet));
+  return [
+    element("h3", {}, "The cut log"),
+    element(
+      "p",
+      {},
+      "Select a cell with a verdict of CUTCHECK: its cut is added as a row to the table named Cuts, which TUNE reads.",
+    ),
+    start,
+    status,
+  ];
+}
+
 /** The whole workbook: where our functions are, what is wrong with them, and sheets without them. */
 export const workbookView = (store: Store): HTMLElement =>
-  element("div", {}, element("h2", {}, "Workbook"), ...list(store), ...copy(store));
+  element("div", {}, element("h2", {}, "Workbook"), ...list(store), ...log(store), ...copy(store));

@@ -57,6 +57,8 @@ const isWrong = (value: Typed): boolean => /^#[A-Z]/.test(String(value));
 export class FakeBook {
   readonly sheets = new Map<string, FakeSheet>([["Sheet1", newSheet()]]);
   readonly names = new Map<string, string>();
+  /** Where each table stands, its headings with it. */
+  readonly tables = new Map<string, Area>();
   selection = { sheet: "Sheet1", row: 6, column: 2, rows: 1, columns: 1, areas: 1 };
   /** The call that is to be refused, and with which code. */
   refuse: { readonly call: string; readonly code: string } | undefined;
@@ -94,7 +96,7 @@ const notLoaded = (name: string): never => {
   throw Object.assign(new Error(`${name} was not loaded`), { code: "PropertyNotLoaded" });
 };
 
-interface Area {
+export interface Area {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
@@ -384,9 +386,27 @@ export class FakeContext {
     };
   }
 
+  /** A table; it grows by the rows that are added. */
+  private table(name: string): Record<string, unknown> {
+    const { book } = this;
+    const area = (): Area => book.tables.get(name)!;
+    return this.proxy("table", () => ({ isNullObject: !book.tables.has(name), name }), {
+      getHeaderRowRange: () => this.range(() => ({ ...area(), rows: 1 })),
+      rows: {
+        add: (_: undefined, values: Typed[][]) =>
+          this.called("rows.add", () => {
+            const { sheet, row, column, rows } = area();
+            values.forEach((line, r) => line.forEach((t, c) => book.put(sheet, row + rows + r, column + c, t)));
+            book.tables.set(name, { ...area(), rows: rows + values.length });
+          }),
+      },
+    });
+  }
+
   get workbook() {
     const { book } = this;
     return {
+      tables: { getItemOrNullObject: (name: string) => this.table(name) },
       getSelectedRanges: () => {
         this.called("getSelectedRanges");
         return this.proxy("areas", () => ({ areaCount: book.selection.areas }), {
