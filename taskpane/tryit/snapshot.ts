@@ -69,7 +69,7 @@ const sheetData = (sheet: SampleSheet, id: string): Partial<IWorksheetData> => {
   return {
     id,
     name: sheet.name,
-    rowCount: Math.max(200, sheet.rows.length + 20),
+    rowCount: Math.max(200, sheet.rows.length + 20, sheet.room ?? 0),
     columnCount: Math.max(30, sheet.widths.length + 4),
     freeze: {
       xSplit: columns,

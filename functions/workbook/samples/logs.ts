@@ -91,6 +91,7 @@ export const cutLog: SampleSheet = {
     { area: `D${firstCut}:D${firstCut + mostCuts - 1}`, words: bladeClasses },
     { area: `F${firstCut}:F${firstCut + mostCuts - 1}`, words: someGrades, free: true },
   ],
+  room: firstCut + mostCuts,
   print: { area: `A1:K${lastCut}`, pages: "wide", turned: true },
 };
 

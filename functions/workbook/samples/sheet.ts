@@ -78,6 +78,8 @@ export interface SampleSheet {
   readonly merged?: readonly string[];
   readonly charts?: readonly SampleChart[];
   readonly print?: SamplePrint;
+  /** Rows that the try-it page must have: there formulas read a fixed number of them. */
+  readonly room?: number;
 }
 
 /** A workbook file under docs/samples. */
