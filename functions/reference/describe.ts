@@ -100,7 +100,7 @@ export const shopIntro =
 export const shopRows = (): readonly (readonly string[])[] =>
   shopLabels
     .map((l) => [
-      l.special === true ? `${l.label} (also followed by a group or a grade)` : l.label,
+      `${l.label}${l.special === true ? ` (also followed by a group or a grade${l.byBlade === true ? ', and then by ", bi-metal" or ", carbide"' : ""})` : ""}`,
       bothUnits(l.kind.says),
       bothUnits((u) => otherwise(l, u)),
       l.help,

@@ -171,6 +171,8 @@ describe("the dependency rules", () => {
       ["time", "cutting/cut"],
       ["yield", "section/section"],
       ["cost", "about/version"],
+      ["statistics", "shop/shop"],
+      ["records", "item/item"],
       ["about", "shop/shop"],
     ]),
     ["functions-see-src-and-functions", "functions/zz.ts", 'export { element } from "../taskpane/controls/element";'],
