@@ -34,7 +34,11 @@ describe("functions.json only grows", () => {
     ["a function less", { functions: now.functions.slice(1) }, /is gone/],
     ["another name", with1((f) => ({ ...f, name: "OTHER" })), /is gone/],
     ["an argument less", with1((f) => ({ ...f, parameters: f.parameters.slice(0, -1) })), /has lost its argument/],
-    ["two arguments changed round", with1((f) => ({ ...f, parameters: [...f.parameters].reverse() })), /name is another/],
+    [
+      "two arguments changed round",
+      with1((f) => ({ ...f, parameters: [...f.parameters].reverse() })),
+      /name is another/,
+    ],
     [
       "an optional one now wanted",
       with1((f) => ({
