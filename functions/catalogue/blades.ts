@@ -3,12 +3,13 @@ import { breakEvenWorking } from "../../src/cost/breakEvenWorking";
 import { bestRate } from "../../src/cost/bestRate";
 import { breakEven } from "../../src/cost/breakEven";
 import { payback } from "../../src/cost/payback";
+import { sensitivity } from "../../src/cost/sensitivity";
 import { rankOffers } from "../../src/cost/rankOffers";
 import { blade, number, offer, tableRow } from "../kinds";
 import type { Range } from "../kinds/cell";
 import { column, each, entry, list, one, optional, orElse } from "../bind/entry";
 import { readOffers } from "../shop/headedTable";
-import { changes, oneChange, oneSawHourValue, sawHourValues } from "./parameters";
+import { changes, kerfCosts, oneChange, oneKerfCost, oneSawHourValue, sawHourValues } from "./parameters";
 
 const triple = "{180, 600, 3}";
 
@@ -26,16 +27,18 @@ export const blades = [
     help: "Where two blades cost the same per area: highest price at which the offer still pays, or life, rate, hour value.",
     examples: [
       `SAW.BREAKEVEN(${triple}, {420, 1500, 10}, 60)`,
-      `SAW.BREAKEVEN(${triple}, {420, 1500, 10}, 60, 10, "verdict")`,
+      `SAW.BREAKEVEN(${triple}, {420, 1500, 10}, 60, 10, , , "verdict")`,
     ],
     source:
-      "cost per area = hour value / (60 × rate) + (price + hour value × change / 60) / life, solved for each value",
+      "cost per area = hour value / (60 × rate) + (price + hour value × change / 60) / life + kerf cost, solved for each value",
     asks: ["does the better blade pay", "when does carbide pay", "break-even", "compare blades"],
     params: {
       current: each(blade, "three neighbouring cells: price, life, rate of the blade in use"),
       offer: each(offer, "three neighbouring cells: price, life, rate of the offer; the one solved for may be blank"),
       sawHourValue: sawHourValues(),
       change: changes(),
+      currentKerfCost: kerfCosts("blade in use"),
+      offerKerfCost: kerfCosts("offer"),
     },
     takes: { show: "optional" },
     result: {
@@ -59,7 +62,7 @@ export const blades = [
     help: "Months until a better blade has paid back a one-off cost; freed hours count only as far as work waits for them.",
     examples: [
       `SAW.PAYBACK(${triple}, {420, 1500, 10}, 60, 2000, 4000, 20)`,
-      `SAW.PAYBACK(${triple}, {420, 1500, 10}, 60, 2000, 4000, 5, 8, 10, "all")`,
+      `SAW.PAYBACK(${triple}, {420, 1500, 10}, 60, 2000, 4000, 5, 8, 10, , , "all")`,
     ],
     source:
       "months = one off cost / saving a month; saving = area × difference of blade cost + freed hours at their worth",
@@ -85,6 +88,8 @@ export const blades = [
         0,
       ),
       change: oneChange(),
+      currentKerfCost: oneKerfCost("blade in use"),
+      offerKerfCost: oneKerfCost("offer"),
     },
     takes: { show: "optional" },
     result: {
@@ -99,6 +104,37 @@ export const blades = [
     run: payback,
   }),
   entry({
+    name: "SENSITIVITY",
+    subject: "Money",
+    help: "How far an offer's saving hangs on each of its claims, as rows to chart, and where the decision flips.",
+    examples: [`SAW.SENSITIVITY(${triple}, {420, 1100, 6}, 60, 10)`],
+    source:
+      "cost per area as BREAKEVEN; life and rate short together: factor cost of the offer / cost of the blade in use",
+    asks: ["what if the blade lasts less than promised", "how sure is the saving", "what if the price rises"],
+    params: {
+      current: one(blade, "three neighbouring cells: price, life, rate of the blade in use"),
+      offer: one(blade, "three neighbouring cells: price, life, rate of the offer"),
+      sawHourValue: oneSawHourValue(),
+      change: oneChange(),
+      currentKerfCost: oneKerfCost("blade in use"),
+      offerKerfCost: oneKerfCost("offer"),
+    },
+    takes: {},
+    result: {
+      form: "table",
+      columns: {
+        change: column("share", "by which the one value differs from the claim"),
+        life: column("ownArea", "saving per unit of area with the offer's life changed; then where it flips"),
+        rate: column("ownArea", "the same with its rate"),
+        lifeAndRate: column("ratio", "the same with both short together; flips at a factor"),
+        price: column("money", "the same with its price; above the flip it no longer pays"),
+        sawHourValue: column("moneyPerHour", "the same with the saw hour value"),
+        note: column("text", "what the row is"),
+      },
+    },
+    run: sensitivity,
+  }),
+  entry({
     name: "OFFERS",
     subject: "Money",
     help: "Ranks a table of blade offers by cost per area, and says from and to which saw hour value each is the cheapest.",
@@ -106,12 +142,12 @@ export const blades = [
       'SAW.OFFERS({"Name","Price","Life","Rate";"in use",180,600,3;"offer B",420,1500,10;"offer C",150,600,3.2}, 60, 4000, 10)',
       'SAW.OFFERS({"Name","by the foot","by the piece";"Length",14,"";"Price per foot",9,"";"Price","",210;"Life",900,1600;"Rate",3,4}, 72, 4000, 12)',
     ],
-    source: "cost per area = hour value / (60 × rate) + (price + hour value × change / 60) / life",
+    source: "cost per area = hour value / (60 × rate) + (price + hour value × change / 60) / life + kerf cost",
     asks: ["which blade offer is best", "compare suppliers", "blade quotes", "price per foot", "rebate"],
     params: {
       offers: list(
         tableRow,
-        "labels name, price or length and price per foot, rebate, rebate from, change minutes, life, rate",
+        "name, price, length, price per foot, rebate, rebate from, change minutes, kerf cost, life, rate",
       ),
       sawHourValue: oneSawHourValue(),
       areaPerMonth: optional(one(number("ownArea"), "area cut a month, in the blades' unit, for the cost per month")),
@@ -130,6 +166,9 @@ export const blades = [
         bestFrom: column("text", "saw hour value from which it is the cheapest of all"),
         bestTo: column("text", "saw hour value up to which it is the cheapest of all"),
         safetyMargin: column("text", "how far the winner's life or rate may fall before the second is as cheap"),
+        takesTheLead: column("text", "price, life or rate at which it overtakes the next one up"),
+        monthsOfSupply: column("months", "that the blades of a quantity rebate last, at the area a month"),
+        note: column("text", "why an offer is not ranked; the others are"),
       },
     },
     run: ({ offers, change, ...rest }: OffersCall) =>

@@ -2,8 +2,9 @@ import { quoteWorking } from "../../src/cost/quoteWorking";
 import { cutCostWorking } from "../../src/cost/cutCostWorking";
 import { cutCost } from "../../src/cost/cutCost";
 import { quote } from "../../src/cost/quote";
-import { choice, length, number, orderItem } from "../kinds";
-import { column, each, entry, fromBlock, optional } from "../bind/entry";
+import { priceBreaks } from "../../src/cost/priceBreaks";
+import { choice, length, material, number, orderItem } from "../kinds";
+import { column, each, entry, fromBlock, list, one, optional } from "../bind/entry";
 import { materials, rates, sections } from "./parameters";
 
 const shop =
@@ -13,7 +14,7 @@ export const money = [
   entry({
     name: "QUOTE",
     subject: "Money",
-    help: "Price of an order line, a size or a whole description: price, minutes, bars and every cost part of it.",
+    help: "Price of sawing an order line, a size or a whole description: price, minutes, bars and every cost part of it.",
     examples: [
       `SAW.QUOTE("round 7", "bi-metal", 20, ${shop}, "4140", 12)`,
       `SAW.QUOTE("round 2 bundle 3x4", "cheapest", 100, ${shop}, "A36", 8.5, , "all")`,
@@ -21,7 +22,7 @@ export const money = [
     ],
     source:
       "cost by order, bar load, cut, area and piece: common practice; margin on the price: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.4",
-    asks: ["what to charge", "quote an order", "price per cut", "price list", "cutting price", "quantity break"],
+    asks: ["what to charge", "quote an order", "price per cut", "price list", "cutting price"],
     params: {
       item: each(orderItem, "a size, or a whole description line; material and length given beside it win"),
       blade: each(
@@ -37,7 +38,12 @@ export const money = [
       form: "row",
       main: "priceLine",
       columns: {
-        priceLine: column("money", "of the whole line, margin and minimum charge in it"),
+        priceLine: column(
+          "money",
+          "of the whole line, margin and minimum charge in it; of sawing alone unless material is charged",
+        ),
+        priceLow: column("money", "of the line at the high rate"),
+        priceHigh: column("money", "of the line at the low rate"),
         priceEach: column("money", "per piece; does not scale with the quantity: set-up and bar loads come in steps"),
         costEach: column("money", "per piece, before margin and minimum charge"),
         minutes: column("minutes", "of the saw for the line, set-up included"),
@@ -52,8 +58,12 @@ export const money = [
         timeCost: column("money", "cutting, handling, loading, trim cuts, blade changes, break-in"),
         bladeCost: column("money", "share of the blade's price"),
         kerfCost: column("money", "bar turned into chips, less scrap; 0 without a material price"),
-        endsCost: column("money", "trim and remnants not useful, less scrap; 0 without a material price"),
+        endsCost: column(
+          "money",
+          "trim, remnants not useful, test and rejected pieces, less scrap; 0 without a material price",
+        ),
         "set-up": column("money", "once for the line"),
+        materialCost: column("money", "of the pieces, where the shop block charges material; else 0"),
         minimumApplied: column("text", "yes: the price is the minimum charge"),
         size: column("text", "as it was read"),
         material: column("text", "as it was found"),
@@ -63,6 +73,34 @@ export const money = [
     },
     working: quoteWorking,
     run: quote,
+  }),
+  entry({
+    name: "PRICEBREAKS",
+    subject: "Money",
+    help: "Prices of one item by quantity, each as QUOTE gives it: rows for a price list or a chart.",
+    examples: [`SAW.PRICEBREAKS("round 7", "bi-metal", {1;10;50}, ${shop}, "4140", 12)`],
+    source: "as QUOTE",
+    asks: ["quantity break", "price list by quantity", "price for 1, 10, 100 pieces"],
+    params: {
+      item: one(orderItem, "a size, or a whole description line; material and length given beside it win"),
+      blade: one(choice("bi-metal", "carbide", "cheapest"), '"bi-metal", "carbide", or "cheapest" of the two'),
+      quantities: list(number("count", { whole: true }), "a list: pieces wanted"),
+      material: optional(one(material, 'any designation of the grade, such as "304", "4140" or "1.4301"')),
+      length: optional(one(length(), "length of a piece")),
+    },
+    takes: { settings: "required", saw: true, units: true },
+    result: {
+      form: "table",
+      columns: {
+        quantity: column("count", "pieces"),
+        priceEach: column("money", "per piece"),
+        priceLine: column("money", "of the whole line"),
+        minutes: column("minutes", "of the saw for the line"),
+        bars: column("count", "to pull"),
+        note: column("text", "where a larger quantity of the list costs less in all"),
+      },
+    },
+    run: priceBreaks,
   }),
   entry({
     name: "CUTCOST",

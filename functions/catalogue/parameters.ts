@@ -14,6 +14,10 @@ const change = number("minutes", { zeroIsValue: true });
 const changeHelp = "minutes to change a blade";
 export const changes = () => orElse(each(change, changeHelp), 0);
 export const oneChange = () => orElse(one(change, changeHelp), 0);
+const kerfCost = number("money", { zeroIsValue: true });
+const kerfHelp = (of: string): string => `${of}: chips, per area: kerf × density × material price less scrap`;
+export const kerfCosts = (of: string) => orElse(each(kerfCost, kerfHelp(of)), 0);
+export const oneKerfCost = (of: string) => orElse(one(kerfCost, kerfHelp(of)), 0);
 const hourValue = number("moneyPerHour", { zeroIsValue: true });
 const hourValueHelp =
   "worth of a saw hour: shop rate to quote; near 0 when idle; as bottleneck, what waiting work earns";

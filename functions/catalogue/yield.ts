@@ -44,7 +44,7 @@ export const yields = [
     subject: "Yield",
     help: "Which lengths to cut from which bars: fewest bars, or least cost, one row a pattern; the last row says how far proven.",
     examples: [
-      'SAW.CUTPLAN({8.5;5.25}, {30;48}, "24 ft", 0.06, 0.4, 2.5)',
+      'SAW.CUTPLAN({8.5;5.25}, {12;20}, "24 ft", 0.06, 0.4, 2.5)',
       'SAW.CUTPLAN({1200;450}, {7;4}, {6000;3000}, 1.6, 10, 60, {;1}, , , "metric")',
     ],
     source:

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { InputError } from "../../src/errors";
-import type { OfferedBlade } from "../../src/cost/offeredBlade";
+import type { OfferedBlade, UnreadOffer } from "../../src/cost/offeredBlade";
 import { readLength } from "../../src/size/readLength";
 import { refuseSwapped } from "../kinds/blade";
 import { shopConstants as k } from "../../src/data/shopConstants";
@@ -73,12 +73,29 @@ const offerShape = z.object({
   rebate: inOffer(number("share", { most: k.marginTo.value })),
   "rebate from": inOffer(number("count", { least: 1 })),
   "change minutes": inOffer(number("minutes")),
+  "kerf cost": inOffer(number("money")),
   life: inOffer(number("ownArea")),
   rate: inOffer(number("ownArea")),
 });
 type OfferRecord = z.infer<typeof offerShape>;
 
 const offerLabels = Object.keys(offerShape.shape);
+
+/** A number with its money sign, or with a decimal comma, that came in as text: what is meant by it. */
+function writtenNumber(cell: Cell | undefined): { readonly given: string; readonly meant: string } | undefined {
+  if (typeof cell !== "string") return undefined;
+  const found = /^[^\d]{0,5}(\d{1,3}(?:[., '](?=\d{3}(?:\D|$))\d{3})*|\d+)(?:[.,](\d{1,2}))?[^\d]{0,5}$/.exec(
+    cell.trim(),
+  );
+  if (found === null) return undefined;
+  const [, whole, part] = found;
+  // 1.500 may be one and a half, or fifteen hundred.
+  if (part === undefined && /^\d{1,3}[.,]\d{3}$/.test(whole!)) return undefined;
+  return {
+    given: cell.trim().slice(0, 40),
+    meant: whole!.replace(/\D/g, "") + (Number(part ?? 0) === 0 ? "" : `.${part!}`),
+  };
+}
 
 /** Reads one record's cells by the shape; what it refuses becomes one sentence naming row and label. */
 function parseOffer({ where, cells }: TableRecord, parameter: string): OfferRecord {
@@ -92,6 +109,13 @@ function parseOffer({ where, cells }: TableRecord, parameter: string): OfferReco
   const parsed = offerShape.safeParse(Object.fromEntries(cells));
   if (parsed.success) return parsed.data;
   const issue = parsed.error.issues[0]!;
+  const meant = writtenNumber(cells.get(String(issue.path[0])));
+  if (meant !== undefined)
+    throw refuse(parameter, "{parameter}: {label} in {where} is text, {given}: write {meant}", {
+      label: String(issue.path[0]),
+      where,
+      ...meant,
+    });
   throw refuse(parameter, "{parameter}: {label} in {where} {issue}", {
     label: String(issue.path[0]),
     where,
@@ -139,14 +163,31 @@ function offerOf(record: TableRecord, change: number, parameter: string): Offere
     life,
     rate,
     change: parsed["change minutes"] ?? change,
+    kerf: parsed["kerf cost"] ?? 0,
     rebate,
     rebateFrom: parsed["rebate from"] ?? 1,
   };
 }
 
-/** Reads the table of offers: name; price, or length and price per foot; rebate and from how many; change minutes; life; rate. */
-export function readOffers(range: Range, change: number, parameter: string): readonly OfferedBlade[] {
+/** What an offer is called: its name, or where it stands. */
+const nameOf = ({ cells, where }: TableRecord): string => {
+  const name = cells.get("name");
+  return typeof name === "string" || typeof name === "number" ? String(name).trim() : where;
+};
+
+/** A cell that cannot be read spoils its own offer only. */
+function readOffer(record: TableRecord, change: number, parameter: string): OfferedBlade | UnreadOffer {
+  try {
+    return offerOf(record, change, parameter);
+  } catch (refusal) {
+    if (refusal instanceof InputError) return { name: nameOf(record), refusal };
+    throw refusal;
+  }
+}
+
+/** Reads the table of offers: name; price, or length and price per foot; rebate and from how many; change minutes; kerf cost; life; rate. */
+export function readOffers(range: Range, change: number, parameter: string): readonly (OfferedBlade | UnreadOffer)[] {
   const records = readHeadedTable(range, offerLabels, parameter);
   if (records.length === 0) throw refuse(parameter, "{parameter} holds labels but no offer");
-  return records.map((record) => offerOf(record, change, parameter));
+  return records.map((record) => readOffer(record, change, parameter));
 }

@@ -41,7 +41,9 @@ const size = number("size");
 /** Every label of the shop block once: the reader, the docs and the block that the pane inserts come from this table. */
 // prettier-ignore
 export const shopLabels: readonly ShopLabel[] = [
-  row("Hourly cost", "hourlyCost", number("moneyPerHour"), "none", "what an hour of the saw costs, with its operator"),
+  row("Hourly cost", "hourlyCost", number("moneyPerHour"), "none", "what an hour of the saw costs, with its operator unless Operator cost is given"),
+  row("Operator cost", "operatorCost", number("moneyPerHour"), "in Hourly cost, or unattended", "what an hour of the operator costs"),
+  row("Operator share", "operatorShare", share, "", "share of the operator's time that the saw takes"),
   row("Set-up minutes", "setupMinutes", minutes, "", "once per order line"),
   row("Load minutes", "loadMinutes", minutes, "", "per bar or bundle loaded"),
   row("Handling minutes", "handlingMinutes", minutes, "", "per cut: approach, return, index, clamp"),
@@ -79,11 +81,15 @@ export const shopLabels: readonly ShopLabel[] = [
   special(row("Carbide life", "lives.carbide", number("area"), "none", "area one carbide blade cuts")),
   row("Material price", "materialPrice", number("pricePerMass"), "none", "price of the bar"),
   row("Scrap price", "scrapPrice", number("pricePerMass"), "", "what chips and ends bring"),
+  row("Charge material", "chargeMaterial", choice("yes", "no"), "", "yes: QUOTE adds the bar of the pieces at the material price"),
   row("Density", "density", between("density", k.densityFrom, k.densityTo), "none", "for CUTCOST, which knows no material"),
   row("Trim", "trim", length({ zeroIsValue: true }), "", "squared off the front of each bar"),
   row("Grip", "grip", length({ zeroIsValue: true }), "", "end of the bar that the vice must keep"),
   row("Stock length", "stockLength", length(), "none", "length of the bars"),
   row("Useful remnant", "usefulRemnant", length(), "no remnant is credited", "shortest end that goes back to stock"),
+  row("Remnant discount", "remnantDiscount", share, "", "share of a useful remnant's value that QUOTE does not credit"),
+  row("Test pieces", "testPieces", number("count", { whole: true }), "", "sawn more than ordered, per line"),
+  row("Reject share", "rejectShare", number("share", { most: k.rejectTo.value }), "", "share of the pieces sawn that are scrapped"),
 ];
 
 /** What holds when a label is missing or blank, in words: the shop's own default, so that it stands once. */

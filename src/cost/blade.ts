@@ -6,6 +6,8 @@ export interface Blade {
   readonly life: number;
   /** Area cut per minute [area/min]. */
   readonly rate: number;
+  /** What the bar turned into chips costs per unit of area [money/area]; undefined: not counted. */
+  readonly kerf?: number;
 }
 
 /** A blade of which at most one value is open: the one that is solved for. */
@@ -13,4 +15,5 @@ export interface Offer {
   readonly price: number | undefined;
   readonly life: number | undefined;
   readonly rate: number | undefined;
+  readonly kerf?: number;
 }

@@ -44,12 +44,13 @@ const rate = ({ offer: { price: p, life: l }, sawHourValue: w, change, cost }: A
 };
 
 /**
- * What price, life or rate an offer must have to cost c per area, c = w/(60·rate) + (price + w·change/60)/life: price =
+ * What price, life or rate an offer must have to cost c per area, c = w/(60·rate) + (price + w·change/60)/life + kerf, c here without the kerf: price =
  * life·(c − w·H); life = (price + w·change/60)/(c − w/(60·rate)); rate = w/(60·(c − (price + w·change/60)/life)).
  * @param input offer, one value of which may be open; sawHourValue w [money/h]; change [min]; cost c [money/area]
  * @returns price [money], life [area], rate [area/min]; each an InputError "none" with the reason where no answer exists
  * @source bladeCost, solved by hand
  */
 export function breakEvenAt(input: AtCost): { readonly price: Solved; readonly life: Solved; readonly rate: Solved } {
-  return { price: price(input), life: life(input), rate: rate(input) };
+  const at = { ...input, cost: input.cost - (input.offer.kerf ?? 0) };
+  return { price: price(at), life: life(at), rate: rate(at) };
 }

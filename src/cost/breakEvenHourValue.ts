@@ -1,7 +1,10 @@
+import { cuttingConstants } from "../data/cuttingConstants";
 import { InputError } from "../errors";
 import type { Text } from "../phrase";
 import type { Blade } from "./blade";
 import { bladeHours } from "./bladeHours";
+
+const { saidDigits: said } = cuttingConstants;
 
 /** -1, 0 or 1; differences of a billionth are rounding. */
 const compare = (a: number, b: number): number =>
@@ -14,9 +17,9 @@ const verdicts = {
 } as const;
 
 /**
- * The saw hour value at which two blades cost the same, w = (pB/lB − pA/lA) / (hA − hB), hours per area
- * h = 1/(60·rate) + change/(60·life), and the verdict: one of five cases in a plain sentence.
- * @param input current A and offer B: price [money], life [area], rate [area/min]; change [min per blade]
+ * The saw hour value at which two blades cost the same, w = (pB/lB + kB − pA/lA − kA) / (hA − hB), hours per area
+ * h = 1/(60·rate) + change/(60·life), and the verdict: one of six cases in a plain sentence.
+ * @param input current A and offer B: price [money], life [area], rate [area/min], kerf k [money/area]; change [min per blade]
  * @returns sawHourValue [money/h], or InputError "none" where one blade wins at every value or both are equal; verdict [text]
  * @source derived: two straight lines of cost over the saw hour value
  */
@@ -29,16 +32,23 @@ export function breakEvenHourValue({
   readonly offer: Blade;
   readonly change: number;
 }): { readonly sawHourValue: number | InputError; readonly verdict: Text } {
-  const [wearA, wearB] = [current.price / current.life, offer.price / offer.life];
+  const [wearA, wearB] = [current, offer].map((blade) => blade.price / blade.life + (blade.kerf ?? 0)) as [
+    number,
+    number,
+  ];
   const [hoursA, hoursB] = [bladeHours({ blade: current, change }), bladeHours({ blade: offer, change })];
   const wear = compare(wearB, wearA);
   const time = compare(hoursB, hoursA);
+  if (wear === 0 && time !== 0) {
+    const verdict = `Equal at a saw hour value of 0; above it the ${time < 0 ? "offer" : "current blade"} wins.`;
+    return { sawHourValue: 0, verdict };
+  }
   if (wear * time >= 0) {
     const verdict = verdicts[Math.sign(wear + time) as -1 | 0 | 1];
     return { sawHourValue: new InputError("none", "", verdict), verdict };
   }
   const value = (wearB - wearA) / (hoursA - hoursB);
-  const facts = { value: { number: value, quantity: "money" as const } };
+  const facts = { value: { number: value, quantity: "money" as const, digits: said.value } };
   return {
     sawHourValue: value,
     verdict: {

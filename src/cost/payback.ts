@@ -12,6 +12,8 @@ export interface PaybackInput {
   readonly freedHoursWanted: number;
   readonly idleHourValue: number;
   readonly change: number;
+  readonly currentKerfCost: number;
+  readonly offerKerfCost: number;
 }
 
 /** Freed hours are worth the saw hour value as far as work waits for them, the rest the idle value; lost hours cost it in full. */
@@ -38,10 +40,10 @@ function never(input: PaybackInput, freed: number, blades: number, saving: numbe
 }
 
 /**
- * Months until a one off cost is back: months = cost / saving a month; saving = area·(current price/life − offer price/life)
+ * Months until a one off cost is back: months = cost / saving a month; saving = area·(current price/life + kerf − offer price/life − kerf)
  * + freed hours at their worth. Freed hours = area·(H current − H offer) count at the saw hour value only as far as work
  * waits for them, beyond that at the idle hour value; hours lost cost the saw hour value in full.
- * @param input current and offer: price [money], life [area], rate [area/min]; sawHourValue, idleHourValue [money/h]; oneOffCost [money]; areaPerMonth [area]; freedHoursWanted [h a month]; change [min]
+ * @param input current and offer: price [money], life [area], rate [area/min]; sawHourValue, idleHourValue [money/h]; oneOffCost [money]; areaPerMonth [area]; freedHoursWanted [h a month]; change [min]; kerf costs [money/area]
  * @returns months [months] and the area cut until then [area]
  * @throws InputError "none": the saving is not positive, with the reason; "invalid": an idle hour worth more than a saw hour
  * @source payback = one off cost / saving: definition; the cap on freed hours: derived, an hour that no work fills earns nothing
@@ -50,7 +52,8 @@ export function payback(input: PaybackInput): { readonly months: number; readonl
   const { current, offer, sawHourValue, oneOffCost, areaPerMonth, idleHourValue, change } = input;
   if (idleHourValue > sawHourValue)
     throw new InputError("invalid", "idleHourValue", "{parameter} is more than the saw hour value");
-  const blades = areaPerMonth * (current.price / current.life - offer.price / offer.life);
+  const kerf = input.currentKerfCost - input.offerKerfCost;
+  const blades = areaPerMonth * (current.price / current.life - offer.price / offer.life + kerf);
   const freed = areaPerMonth * (bladeHours({ blade: current, change }) - bladeHours({ blade: offer, change }));
   const saving = blades + hoursWorth(freed, input);
   const rounding = 1e-9 * areaPerMonth * bladeCost({ blade: current, sawHourValue, change });

@@ -6,6 +6,8 @@ import { chooseLine, type QuoteInput } from "./chooseLine";
 /** The results of QUOTE by their names in the worksheet. */
 export interface Quote {
   readonly priceLine: number;
+  readonly priceLow: number;
+  readonly priceHigh: number;
   readonly priceEach: number;
   readonly costEach: number;
   readonly minutes: number;
@@ -22,6 +24,7 @@ export interface Quote {
   readonly kerfCost: number;
   readonly endsCost: number;
   readonly "set-up": number;
+  readonly materialCost: number;
   readonly minimumApplied: Text;
   readonly size: Text;
   readonly material: Text;
@@ -42,6 +45,8 @@ export function quote(input: QuoteInput): Quote {
   const tuned = tuningText(prediction.cut);
   return {
     priceLine: line.price,
+    priceLow: line.priceLow,
+    priceHigh: line.priceHigh,
     priceEach: line.price / quantity,
     costEach: parts.cost / quantity,
     minutes: parts.minutes,
@@ -58,6 +63,7 @@ export function quote(input: QuoteInput): Quote {
     kerfCost: parts.kerf,
     endsCost: parts.ends,
     "set-up": parts.setUp,
+    materialCost: parts.material,
     minimumApplied: line.minimumApplied ? "yes" : "no",
     size: section.text,
     material: material.name,

@@ -1,4 +1,5 @@
 import type { BladeClass } from "../blade/bladeClass";
+import { costConstants as k } from "../data/costConstants";
 import { predictCut, type CutPrediction } from "../cutting/predictCut";
 import { InputError } from "../errors";
 import type { Material } from "../material/material";
@@ -6,7 +7,7 @@ import type { Shape } from "../section/shape";
 import { pieceMass } from "../material/pieceMass";
 import type { Shop } from "../shop/shop";
 import { cutLoads, type Loads } from "../yield/cutLoads";
-import { lineCost, type LineWork } from "./lineCost";
+import { lineCost, type LineCost, type LineWork } from "./lineCost";
 import { shopBlade } from "./shopBlade";
 
 /** An order line with everything that it needs. */
@@ -24,8 +25,12 @@ const needed = (value: number | undefined, label: string): number => {
   return value;
 };
 
+/** Pieces to saw for the pieces ordered: what is scrapped and what is tested comes on top. */
+const sawnPieces = (quantity: number, { testPieces, rejectShare }: Shop): number =>
+  Math.ceil((quantity / (1 - rejectShare)) * (1 - k.roundOff.value)) + testPieces;
+
 /** Bars, loads and cuts; the kerf along the bar is longer under a mitre. */
-const loadsOf = ({ section, length, quantity, shop }: QuoteWork, kerf: number): Loads => {
+const loadsOf = ({ section, length, shop }: QuoteWork, quantity: number, kerf: number): Loads => {
   const slant = section.area / (section.pieces * section.pieceArea);
   const bar = {
     stock: needed(shop.stockLength, "Stock length"),
@@ -37,18 +42,34 @@ const loadsOf = ({ section, length, quantity, shop }: QuoteWork, kerf: number): 
   return cutLoads({ bar, quantity, perCut: section.pieces, usefulRemnant: shop.usefulRemnant });
 };
 
+const materialPrice = ({ material, shop }: QuoteWork): number | undefined => material.price ?? shop.materialPrice;
+
 /** What a volume of bar is worth above its scrap; nothing where no material price is known. */
-const materialValue = ({ material, shop }: QuoteWork): number => {
-  const price = material.price ?? shop.materialPrice;
-  return price === undefined ? 0 : material.density * (price - shop.scrapPrice);
-};
+function materialValue(work: QuoteWork): number {
+  const price = materialPrice(work);
+  if (price === undefined) return 0;
+  if (price < work.shop.scrapPrice)
+    throw new InputError("invalid", "settings", "{parameter} give a Scrap price above the material price");
+  return work.material.density * (price - work.shop.scrapPrice);
+}
+
+/** The bar that leaves in the pieces, where it is charged. */
+const materialCost = (work: QuoteWork): number =>
+  work.shop.chargeMaterial === "no"
+    ? 0
+    : work.quantity *
+      work.length *
+      work.section.pieceArea *
+      work.material.density *
+      needed(materialPrice(work), "Material price");
 
 /** The line's work but for the rate that it is cut at. */
-function workAt(work: QuoteWork, loads: Loads): (rate: number) => LineWork {
-  const { section, material, blade, shop } = work;
+function workAt(work: QuoteWork, sawn: number, loads: Loads): (rate: number) => LineWork {
+  const { section, material, blade, shop, quantity, length } = work;
   const { price, life } = shopBlade({ blade, material, shop });
   if (shop.breakInArea > life)
     throw new InputError("invalid", "settings", "{parameter} give a Break-in area above the life of the blade");
+  const lost = loads.ends + shop.remnantDiscount * loads.useful + (sawn - quantity) * length;
   return (rate) => ({
     cycles: loads.cuts + (shop.trim > 0 ? loads.loads : 0),
     cutMinutes: section.area / rate,
@@ -62,9 +83,10 @@ function workAt(work: QuoteWork, loads: Loads): (rate: number) => LineWork {
     changeMinutes: shop.changeMinutes,
     breakInMinutes: (shop.breakInArea / rate) * (1 / shop.breakInFeedShare - 1),
     kerfVolume: loads.kerf * section.pieceArea,
-    endsVolume: loads.ends * section.pieceArea,
+    endsVolume: lost * section.pieceArea,
     materialValue: materialValue(work),
-    hourlyCost: needed(shop.hourlyCost, "Hourly cost"),
+    materialCost: materialCost(work),
+    hourlyCost: needed(shop.hourlyCost, "Hourly cost") + (shop.operatorCost ?? 0) * shop.operatorShare,
     availability: shop.availability,
   });
 }
@@ -75,9 +97,13 @@ export interface QuotedLine {
   readonly loads: Loads;
   /** What lineCost was given. */
   readonly line: LineWork;
-  readonly parts: ReturnType<typeof lineCost>;
+  readonly parts: LineCost;
+  /** Pieces sawn, those tested and scrapped in them. */
+  readonly sawn: number;
   readonly minutesLow: number;
   readonly minutesHigh: number;
+  readonly priceLow: number;
+  readonly priceHigh: number;
   /** Mass of all pieces [kg]. */
   readonly mass: number;
   /** Price of the line [money]. */
@@ -86,30 +112,38 @@ export interface QuotedLine {
 }
 
 /**
- * Prices one order line with one class of blade: the cut is predicted, bars and cuts are counted, the parts are added by
- * lineCost, price = max(cost / (1 − margin), minimum charge).
+ * Prices one order line with one class of blade: the cut is predicted, pieces sawn = ceil(quantity / (1 − reject share)) +
+ * test pieces, bars and cuts are counted, the parts are added by lineCost, price = max(cost / (1 − margin), minimum charge).
  * @param work section; material; length [mm]; quantity of pieces; blade class; shop
- * @returns the price [money], minutes at the nominal, high and low rate [min], mass [kg], and what they were made from
- * @throws InputError as predictCut, cutLoads, shopBlade; "invalid": the shop block lacks Hourly cost or Stock length
+ * @returns the price and its low and high [money], minutes at the nominal, high and low rate [min], mass [kg], and what they were made from
+ * @throws InputError as predictCut, cutLoads, shopBlade; "invalid": the shop block lacks Hourly cost, Stock length or, where it is charged, Material price, or its Scrap price is above the material price
  * @source common practice; margin on the price: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.4
  */
 export function quoteLine(work: QuoteWork): QuotedLine {
   const { section, material, length, quantity, shop } = work;
   const prediction = predictCut({ ...work, pitch: undefined });
-  const loads = loadsOf(work, prediction.cut.saw.band.kerf);
-  const at = workAt(work, loads);
+  const sawn = sawnPieces(quantity, shop);
+  const loads = loadsOf(work, sawn, prediction.cut.saw.band.kerf);
+  const at = workAt(work, sawn, loads);
   const line = at(prediction.rate);
-  const parts = lineCost(line);
-  const price = parts.cost / (1 - shop.margin);
+  const [parts, quick, slow] = [line, at(prediction.rateHigh), at(prediction.rateLow)].map(lineCost) as [
+    LineCost,
+    LineCost,
+    LineCost,
+  ];
+  const priceOf = ({ cost }: LineCost): number => Math.max(cost / (1 - shop.margin), shop.minimumCharge);
   return {
     prediction,
+    sawn,
     loads,
     line,
     parts,
-    minutesLow: lineCost(at(prediction.rateHigh)).minutes,
-    minutesHigh: lineCost(at(prediction.rateLow)).minutes,
+    minutesLow: quick.minutes,
+    minutesHigh: slow.minutes,
+    priceLow: priceOf(quick),
+    priceHigh: priceOf(slow),
     mass: quantity * pieceMass({ area: section.pieceArea, length, material }),
-    price: Math.max(price, shop.minimumCharge),
-    minimumApplied: price < shop.minimumCharge,
+    price: priceOf(parts),
+    minimumApplied: parts.cost / (1 - shop.margin) < shop.minimumCharge,
   };
 }

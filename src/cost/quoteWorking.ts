@@ -5,18 +5,18 @@ import { chooseLine, type QuoteInput } from "./chooseLine";
 /** The working of QUOTE. The cut's own steps are those of CUTRATE. */
 // prettier-ignore
 export const quoteWorking = workingOf((input: QuoteInput) => {
-  const { section, material, length, quantity, blade, shop, prediction, loads, line, parts, price, mass } = chooseLine(input);
+  const { section, material, length, quantity, blade, shop, prediction, sawn, loads, line, parts, price, mass } = chooseLine(input);
   return {
-    size: section.text, material: material.name, length, quantity, blade: blade,
+    size: section.text, material: material.name, length, quantity, blade: blade, test: shop.testPieces, reject: shop.rejectShare, sawn,
     rate: prediction.rate, area: section.area, pieces: section.pieces, pieceArea: section.pieceArea, cutMinutes: line.cutMinutes,
     loads: loads.loads, bars: loads.bars, cycles: line.cycles, barCuts: loads.barCuts, handlingMinutes: line.handlingMinutes,
     loadMinutes: line.loadMinutes, setupMinutes: line.setupMinutes, changeMinutes: line.changeMinutes, lineArea: line.area,
     bladePrice: line.price, life: line.life, blades: line.area / line.life, breakInArea: shop.breakInArea,
     share: shop.breakInFeedShare, breakInMinutes: line.breakInMinutes, sawing: parts.minutes - line.setupMinutes,
-    minutes: parts.minutes, hourlyCost: line.hourlyCost, availability: line.availability,
+    minutes: parts.minutes, sawHour: shop.hourlyCost, operator: shop.operatorCost ?? 0, operatorShare: shop.operatorShare, hourlyCost: line.hourlyCost, availability: line.availability,
     perMinute: line.hourlyCost / (minutesPerHour * line.availability), setUp: parts.setUp, time: parts.time,
-    bladeCost: parts.blade, kerfLength: loads.kerf, endsLength: loads.ends, value: line.materialValue,
-    kerf: parts.kerf, ends: parts.ends, cost: parts.cost, margin: shop.margin, minimum: shop.minimumCharge,
+    bladeCost: parts.blade, kerfLength: loads.kerf, endsLength: loads.ends, useful: loads.useful, discount: shop.remnantDiscount, extra: (sawn - quantity) * length, value: line.materialValue,
+    kerf: parts.kerf, ends: parts.ends, materialCost: parts.material, cost: parts.cost, margin: shop.margin, minimum: shop.minimumCharge,
     density: material.density, mass, each: price / quantity, price,
   };
 }, [
@@ -24,6 +24,9 @@ export const quoteWorking = workingOf((input: QuoteInput) => {
   ["material", "", "material", "", "text", "as it was found"],
   ["blade", "", "class of blade", "", "text", "yours, or the class of lower cost"],
   ["quantity", "quantity", "pieces", "", "count", "yours"],
+  ["test", "test", "test pieces", "", "count", "shop block"],
+  ["reject", "reject", "reject share", "", "share", "shop block"],
+  ["sawn", "sawn", "pieces sawn", "Σ counted: quantity / (1 − reject) in whole pieces, and the test pieces", "count", "definition"],
   ["length", "length", "length of a piece", "", "length", "yours"],
   ["area", "A", "area of a cut", "", "area", "geometry of the size"],
   ["pieces", "stack", "bars in a cut", "", "count", "the size"],
@@ -47,7 +50,10 @@ export const quoteWorking = workingOf((input: QuoteInput) => {
   ["setupMinutes", "ts", "set-up minutes", "", "minutes", "shop block"],
   ["sawing", "sawing", "minutes without set-up", "cuts × (T + th) + loads × tl + n × (tc + tb)", "minutes", "common practice"],
   ["minutes", "minutes", "minutes of the line", "sawing + ts", "minutes", "common practice"],
-  ["hourlyCost", "hour", "hourly cost", "", "moneyPerHour", "shop block"],
+  ["sawHour", "hs", "hourly cost", "", "moneyPerHour", "shop block"],
+  ["operator", "ho", "operator cost", "", "moneyPerHour", "shop block"],
+  ["operatorShare", "os", "operator share", "", "share", "shop block"],
+  ["hourlyCost", "hour", "an hour of the saw and of its share of the operator", "hs + ho × os", "moneyPerHour", "definition"],
   ["availability", "av", "availability", "", "share", "shop block"],
   ["perMinute", "m", "paid minute", "hour / (60 × av)", "money", "an hour is paid whether the saw runs or not"],
   ["setUp", "setup", "set-up", "m × ts", "money", "common practice"],
@@ -55,10 +61,14 @@ export const quoteWorking = workingOf((input: QuoteInput) => {
   ["bladeCost", "blade", "blade cost", "pb × n", "money", "P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7"],
   ["kerfLength", "lk", "bar turned into chips", "Σ kerfs over all bars", "length", "geometry"],
   ["endsLength", "le", "trim and remnants not useful", "Σ ends over all bars", "length", "geometry"],
+  ["useful", "lu", "remnants that go back to stock", "Σ over all bars", "length", "geometry"],
+  ["discount", "d", "remnant discount", "", "share", "shop block"],
+  ["extra", "lx", "test and rejected pieces", "(sawn − quantity) × length", "length", "definition"],
   ["value", "value", "what a volume of bar is worth above its scrap", "", "ratio", "density × (material price − scrap price), money per mm³; 0 without a material price"],
   ["kerf", "kerf", "kerf cost", "lk × A1 × value", "money", "definition"],
-  ["ends", "ends", "ends cost", "le × A1 × value", "money", "definition"],
-  ["cost", "cost", "cost", "setup + time + blade + kerf + ends", "money", "the sum of the parts"],
+  ["ends", "ends", "ends cost", "(le + d × lu + lx) × A1 × value", "money", "definition"],
+  ["materialCost", "mat", "material of the pieces", "", "money", "quantity × A1 × length × density × material price where Charge material is yes; else 0"],
+  ["cost", "cost", "cost", "setup + time + blade + kerf + ends + mat", "money", "the sum of the parts"],
   ["margin", "margin", "margin", "", "share", "shop block"],
   ["minimum", "minimum", "minimum charge", "", "money", "shop block"],
   ["density", "density", "density", "", "density", "see MATERIAL"],

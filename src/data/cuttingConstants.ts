@@ -58,7 +58,7 @@ export const cuttingConstants = {
   overfull: constant(1.25, "-", "judgement", "CUTCHECK: gullet fill from which a coarser pitch comes first"),
   fastBand: constant(1.3, "-", "judgement", "CUTCHECK: band speed against the group's from which it is too fast"),
   slowBand: constant(0.7, "-", "judgement", "CUTCHECK: band speed against the one advised under which it is too slow"),
-  saidDigits: constant(3, "digits", "judgement", "CUTCHECK: significant digits of the figures in its sentences"),
+  saidDigits: constant(3, "digits", "judgement", "significant digits of the figures in verdicts"),
   wrongPitch: constant(0.75, "-", "judgement", "CUTCHECK: pitch factor under which another pitch comes first"),
 } as const satisfies Record<string, Constant>;
 

@@ -24,5 +24,6 @@ export const shopConstants = {
   kerfTo: constant(8, "mm", "judgement", "widest usual band"),
   longestBandFeet: constant(60, "ft", "common practice", "longer than any usual band: a bare number above it is in inches or millimetres"),
   marginTo: constant(0.99, "-", "judgement", "a margin or a rebate of the whole price leaves no price"),
+  rejectTo: constant(0.5, "-", "judgement", "more than half scrapped is no running job"),
   longestName: constant(60, "characters", "judgement", "name of an own material"),
 } as const satisfies Record<string, Constant>;

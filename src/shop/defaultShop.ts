@@ -4,6 +4,8 @@ import type { Shop } from "./shop";
 /** What holds for a saw of which nothing is said: no limit, no price, no life. Times, charges and margin are 0. */
 export const defaultShop: Shop = {
   hourlyCost: undefined,
+  operatorCost: undefined,
+  operatorShare: 1,
   setupMinutes: 0,
   loadMinutes: 0,
   handlingMinutes: 0,
@@ -43,11 +45,15 @@ export const defaultShop: Shop = {
   specialLives: { "bi-metal": [], carbide: [] },
   materialPrice: undefined,
   scrapPrice: 0,
+  chargeMaterial: "no",
   density: undefined,
   trim: 0,
   grip: 0,
   stockLength: undefined,
   usefulRemnant: undefined,
+  remnantDiscount: 0,
+  testPieces: 0,
+  rejectShare: 0,
   ownMaterials: [],
   given: [],
 };

@@ -16,6 +16,9 @@ export interface Special {
 /** One saw of the shop block, in core units; undefined means that nothing is known and nothing is assumed. */
 export interface Shop {
   readonly hourlyCost: number | undefined;
+  /** On top of the saw's hourly cost, for the share of the operator's time that it takes. */
+  readonly operatorCost: number | undefined;
+  readonly operatorShare: number;
   readonly setupMinutes: number;
   readonly loadMinutes: number;
   readonly handlingMinutes: number;
@@ -57,11 +60,16 @@ export interface Shop {
   readonly specialLives: Readonly<Record<BladeClass, readonly Special[]>>;
   readonly materialPrice: number | undefined;
   readonly scrapPrice: number;
+  readonly chargeMaterial: "yes" | "no";
   readonly density: number | undefined;
   readonly trim: number;
   readonly grip: number;
   readonly stockLength: number | undefined;
   readonly usefulRemnant: number | undefined;
+  /** Share of a useful remnant's value that is not credited. */
+  readonly remnantDiscount: number;
+  readonly testPieces: number;
+  readonly rejectShare: number;
   readonly ownMaterials: readonly Material[];
   /** Fields of which the block gives a value: what is said is told apart from a default. */
   readonly given: readonly string[];

@@ -24,6 +24,8 @@ export interface Loads {
   readonly kerf: number;
   /** Trim and remnants that do not go back to stock, over all bars [mm]. */
   readonly ends: number;
+  /** Remnants that go back to stock, over all bars [mm]. */
+  readonly useful: number;
   /** Left of a bar of the last load [mm]. */
   readonly remnant: number;
 }
@@ -33,7 +35,7 @@ export interface Loads {
  * which a load gives as many as a bar gives pieces. The last load takes the fewest bars that fill its rows, and its last
  * cut may be part filled: the bars not in it stay one piece longer.
  * @param input bar: stock, piece, kerf, trim, grip [mm]; quantity of pieces, perCut bars in the stack [-]; usefulRemnant [mm]
- * @returns loads, bars, cuts, barCuts [-]; kerf, ends, remnant [mm]
+ * @returns loads, bars, cuts, barCuts [-]; kerf, ends, useful, remnant [mm]
  * @throws InputError as piecesPerBar
  * @source geometry
  */
@@ -62,6 +64,7 @@ export function cutLoads({ bar, quantity, perCut, usefulRemnant }: LoadsInput): 
     barCuts: sum((use) => use.cuts) + (bar.trim > 0 ? bars : 0),
     kerf: sum((use) => use.kerf),
     ends: sum((use) => bar.trim + lost(use.remnant)),
+    useful: sum((use) => use.remnant - lost(use.remnant)),
     remnant: shares[1][1].remnant,
   };
 }

@@ -3,8 +3,12 @@ import { describe, expect, it } from "vitest";
 import type { Blade } from "../../src/cost/blade";
 import { bladeCost } from "../../src/cost/bladeCost";
 import { bladeHours } from "../../src/cost/bladeHours";
-import { breakEven } from "../../src/cost/breakEven";
-import { bladeA, bladeB, law, pairs, refused, relative, spread } from "./fixture";
+import { breakEven as core } from "../../src/cost/breakEven";
+import { bladeA, bladeB, blades, law, pairs, refused, relative, spread } from "./fixture";
+
+/** Kerf left out, where a test is not about it. */
+const breakEven = (input: Omit<Parameters<typeof core>[0], "currentKerfCost" | "offerKerfCost">) =>
+  core({ currentKerfCost: 0, offerKerfCost: 0, ...input });
 
 const at60 = breakEven({ current: bladeA, offer: bladeB, sawHourValue: 60, change: 10 });
 const priceAt = (sawHourValue: number): unknown =>
@@ -57,7 +61,7 @@ describe("break-even: own check values (no publication): A 120, 30000 cm², 40 c
       parameter: "",
       problem: "never: the offer costs more even if the blade were free",
     });
-    expect(verdict).toBe("The current blade wins at every saw hour value.");
+    expect((verdict as readonly unknown[])[0]).toBe("The current blade wins at every saw hour value.");
   });
 
   it("the cell solved for may be open; what needs it is refused by its name", () => {
@@ -114,11 +118,44 @@ describe("break-even, put back", () => {
       ];
       if (Math.min(Math.abs(wear), Math.abs(hours)) < 1e-3) return undefined;
       const wins = costOf(offer, value * 1.5, change) < costOf(current, value * 1.5, change);
-      const said = (verdict as { readonly template: string }).template.startsWith("The offer wins");
+      const said = (verdict as unknown as readonly { readonly template: string }[])[0]!.template.startsWith(
+        "The offer wins",
+      );
       return (
         value > 0 && wins === said && relative(costOf(current, value, change), costOf(offer, value, change)) < 1e-12
       );
     });
     expect(accepted).toBeGreaterThan(0.3);
+  });
+});
+
+describe("kerf", () => {
+  it("own cost of the offer with its kerf, put back at each break-even value (500 pairs)", () => {
+    law(fc.record({ current: blades, offer: blades, k1: spread(1e-4, 0.1), k2: spread(1e-4, 0.1) }), 500, (draw) => {
+      const { current, offer, k1, k2 } = draw;
+      const found = core({ current, offer, sawHourValue: 60, change: 8, currentKerfCost: k1, offerKerfCost: k2 });
+      const cost = ({ price, life, rate }: typeof current, kerf: number, w = 60): number =>
+        w / (60 * rate) + (price + (w * 8) / 60) / life + kerf;
+      const target = cost(current, k1);
+      for (const key of ["price", "life", "rate"] as const) {
+        const value = found[key];
+        if (typeof value === "number")
+          expect(relative(cost({ ...offer, [key]: value }, k2), target)).toBeLessThan(1e-9);
+      }
+      if (typeof found.sawHourValue === "number")
+        expect(relative(cost(current, k1, found.sawHourValue), cost(offer, k2, found.sawHourValue))).toBeLessThan(1e-9);
+      expect(found.saving).toBeCloseTo(target - cost(offer, k2), 9);
+      return true;
+    });
+  });
+  it("the same blade but a thinner kerf is ahead at every value; the same wear is a tie at 0 (by hand)", () => {
+    const same = { current: bladeA, offer: bladeA, sawHourValue: 60, change: 0, currentKerfCost: 0.02 };
+    expect((core({ ...same, offerKerfCost: 0.01 }).verdict as readonly unknown[])[0]).toBe(
+      "The offer wins at every saw hour value.",
+    );
+    const faster = { ...bladeA, rate: 2 * bladeA.rate };
+    const { sawHourValue, verdict } = core({ ...same, offer: faster, offerKerfCost: 0.02 });
+    expect(sawHourValue).toBe(0);
+    expect((verdict as readonly unknown[])[0]).toBe("Equal at a saw hour value of 0; above it the offer wins.");
   });
 });

@@ -19,6 +19,7 @@ const work: LineWork = {
   kerfVolume: 120 * 1.6 * 8000,
   endsVolume: 3 * (10 + 60) * 8000,
   materialValue: 7.85e-6 * (1.2 - 0.25),
+  materialCost: 0,
   hourlyCost: 45 + 0.5 * 36,
   availability: 1,
 };

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { OfferedBlade } from "../../src/cost/offeredBlade";
+import { InputError } from "../../src/errors";
 import { rankOffers } from "../../src/cost/rankOffers";
 import { bladeA, bladeB, blades, law, refused, relative, spread } from "./fixture";
 
@@ -10,12 +11,18 @@ const offered = (name: string, blade: typeof bladeA, own: Partial<OfferedBlade> 
   change: 10,
   rebate: 0,
   rebateFrom: 1,
+  kerf: 0,
   ...own,
 });
 const a = offered("A", bladeA);
 const b = offered("B", bladeB);
+/** Rows of offers that can all be read. */
 const rank = (offers: readonly OfferedBlade[], sawHourValue = 60, areaPerMonth: number | undefined = 20000) =>
-  rankOffers({ offers, sawHourValue, areaPerMonth });
+  rankOffers({ offers, sawHourValue, areaPerMonth }).map((row) => ({
+    ...row,
+    costPerArea: row.costPerArea!,
+    saving: row.saving as number,
+  }));
 
 describe("offers: own check values (no publication), as for the break-even of A and B", () => {
   const [first, second] = rank([a, b]);
@@ -38,8 +45,8 @@ describe("offers: own check values (no publication), as for the break-even of A 
     expect(first!.safetyMargin).toEqual({
       template: "stays first down to life {life}, or rate {rate}",
       facts: {
-        life: { number: expect.closeTo(24211.95652, 4), quantity: "ownArea" },
-        rate: { number: expect.closeTo(41.78272981, 6), quantity: "ownArea" },
+        life: { number: expect.closeTo(24211.95652, 4), quantity: "ownArea", digits: 3 },
+        rate: { number: expect.closeTo(41.78272981, 6), quantity: "ownArea", digits: 3 },
       },
     });
     expect(second!.safetyMargin).toBe("");
@@ -109,5 +116,49 @@ describe("offers", () => {
       );
     });
     expect(accepted).toBe(1);
+  });
+
+  it("say at which price, life or rate they take the lead of the next one up, put back (300 tables)", () => {
+    const draws = fc.record({ list: fc.array(blades, { minLength: 2, maxLength: 5 }), w: spread(1, 200) });
+    law(draws, 300, ({ list, w }) => {
+      const offers = list.map((blade, i) => offered(String(i), blade, { kerf: 0.001 * i }));
+      const rows = rank(offers, w);
+      const cost = ({ price, life, rate, kerf = 0 }: OfferedBlade): number =>
+        w / (60 * rate) + (price + (w * 10) / 60) / life + kerf;
+      return rows.every(({ name, takesTheLead }, i) => {
+        const facts = (takesTheLead as { readonly facts?: Record<string, { readonly number: number }> }).facts ?? {};
+        return Object.entries(facts).every(
+          ([key, { number }]) =>
+            relative(cost({ ...offers[Number(name)]!, [key]: number }), rows[i - 1]!.costPerArea) < 1e-9,
+        );
+      });
+    });
+  });
+
+  it("a quantity rebate says how long its blades last: 5 × 50,000 of 20,000 a month are 12.5 months (by hand)", () => {
+    const rows = rank([offered("B", bladeB, { rebate: 0.1, rebateFrom: 5 })]);
+    expect(rows.map(({ monthsOfSupply }) => monthsOfSupply)).toEqual([12.5, undefined]);
+  });
+
+  it("one that cannot be read stands below with its reason, the others are ranked; where it is the first, no saving", () => {
+    const bad = { name: "C", refusal: new InputError("invalid", "offers", "{parameter}: price in row 4 is text") };
+    const rows = rankOffers({ offers: [a, bad, b], sawHourValue: 60, areaPerMonth: undefined });
+    expect(rows.map(({ name, rank: place, note }) => [name, place, note])).toEqual([
+      ["B", 1, ""],
+      ["A", 2, ""],
+      ["C", undefined, { template: "not ranked: price in row 4 is text", facts: {} }],
+    ]);
+    expect(rankOffers({ offers: [bad, b], sawHourValue: 60, areaPerMonth: 1 })[0]!.saving).toBeInstanceOf(InputError);
+    expect(() => rankOffers({ offers: [bad], sawHourValue: 60, areaPerMonth: 1 })).toThrow(bad.refusal);
+  });
+
+  it("a thinner kerf outweighs half a blade: 0.01 in of titanium (by hand: 0.254 mm × 4.43 g/cm³ × 60 a kg = 0.675 a dm², 0.0675 per 10 cm²)", () => {
+    const kerf = 0.0254 * 4.43e-3 * 60;
+    expect(kerf).toBeCloseTo(0.00675, 5);
+    const [first] = rank([
+      offered("thick", bladeA, { kerf: 2 * kerf }),
+      offered("thin", { ...bladeA, price: 180 }, { kerf }),
+    ]);
+    expect(first!.name).toBe("thin");
   });
 });

@@ -8,6 +8,6 @@ it("of the grade before its group; tool steel means both of its groups, each of 
     { of: "tool steel D M T", value: 2 },
     { of: "d2", value: 3 },
   ];
-  const value = (grade: string) => specialValue(specials, findMaterial(grade, []));
+  const value = (grade: string) => specialValue(specials, findMaterial(grade, []), "carbide")?.value;
   expect(["O1", "M2", "D2", "304"].map(value)).toEqual([1, 2, 3, undefined]);
 });

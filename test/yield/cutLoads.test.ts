@@ -56,7 +56,7 @@ describe("pieces, cuts, bars and loads", () => {
   it("no trim, no trim cuts; a piece as long as the bar needs no cut", () => {
     expect(
       cutLoads({ bar: { ...bar, trim: 0, grip: 0, piece: 6000 }, quantity: 3, perCut: 1, usefulRemnant: undefined }),
-    ).toEqual({ loads: 3, bars: 3, cuts: 0, barCuts: 0, kerf: 0, ends: 0, remnant: 0 });
+    ).toEqual({ loads: 3, bars: 3, cuts: 0, barCuts: 0, kerf: 0, ends: 0, useful: 0, remnant: 0 });
   });
 });
 

@@ -7,7 +7,7 @@ const verdicts = ["price", "life", "rate", "saw hour value", "saving", "verdict"
 
 /** A day with its own saw hour value in column B of row `r`. */
 const day = (r: number): string[] =>
-  ["price", "saving"].map((show) => `=SAW.BREAKEVEN($B$5:$D$5,$B$6:$D$6,$B${r},${change},"${show}")`);
+  ["price", "saving"].map((show) => `=SAW.BREAKEVEN($B$5:$D$5,$B$6:$D$6,$B${r},${change},,,"${show}")`);
 
 /** Blades compared in in² and in²/min, for 7 in rounds of 17-4PH. */
 export const purchase: SampleSheet = {
@@ -38,7 +38,7 @@ export const purchase: SampleSheet = {
     ...formatted({ 1: "#,##0.00", 2: "0", 3: "0.00", 4: "0.00", 5: "0.0000" }, [
       plain(
         "offer P",
-        ...verdicts.map((_, i) => `=SAW.BREAKEVEN($B$5:$D$5,$B$6:$D$6,$B$10,${change},${columnName(i + 1)}$22)`),
+        ...verdicts.map((_, i) => `=SAW.BREAKEVEN($B$5:$D$5,$B$6:$D$6,$B$10,${change},,,${columnName(i + 1)}$22)`),
       ),
     ]),
     plain(),
@@ -49,7 +49,7 @@ export const purchase: SampleSheet = {
         4500,
         20,
         ...["months", "area"].map(
-          (show) => `=SAW.PAYBACK($B$5:$D$5,$B$6:$D$6,$B$10,$B$26,$B$11,$C$26,,${change},"${show}")`,
+          (show) => `=SAW.PAYBACK($B$5:$D$5,$B$6:$D$6,$B$10,$B$26,$B$11,$C$26,,${change},,,"${show}")`,
         ),
       ),
     ]),

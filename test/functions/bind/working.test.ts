@@ -104,7 +104,7 @@ const rest = (): string =>
     .map((row) => ";" + row.replace(/^[^,]+/, (label) => `"${label}"`))
     .join("");
 const inchShop = (): string =>
-  `{"Units","inch";"Hourly cost",${between(30, 120)};"Bi-metal price",180;"Bi-metal life",${between(3000, 9000)};"Carbide price",420;"Carbide life",15000;"Stock length","20 ft";"Margin",${between(0, 0.5) || 0.1};"Material price",1.1;"Scrap price",0.15;"Density",0.284${rest()}}`;
+  `{"Units","inch";"Hourly cost",${between(30, 120)};"Bi-metal price",180;"Bi-metal life",${between(3000, 9000)};"Carbide price",420;"Carbide life",15000;"Stock length","20 ft";"Margin",${between(0, 0.5) || 0.1};"Material price",1.1;"Scrap price",0.15;"Density",0.284${pick(["", ';"Operator cost",40;"Operator share",0.3'])}${pick(["", ';"Test pieces",2;"Reject share",0.1;"Charge material","yes"'])}${pick(["", ';"Useful remnant","2 ft";"Remnant discount",0.4'])}${rest()}}`;
 const triple = (): string => `{${between(80, 600)}, ${between(300, 9000)}, ${between(1, 12)}}`;
 
 const calls: Readonly<Record<string, () => string>> = {
@@ -115,8 +115,10 @@ const calls: Readonly<Record<string, () => string>> = {
   CUTCOST: () => `SAW.CUTCOST(${size()}, ${between(1, 20)}, 60, 180, ${between(500, 9000)}, ${pick(["", inchShop()])})`,
   QUOTE: () =>
     `SAW.QUOTE(${size()}, ${pick([blade(), '"cheapest"'])}, ${Math.ceil(next() * 90)}, ${inchShop()}, ${grade()}, ${between(2, 30)})`,
-  BREAKEVEN: () => `SAW.BREAKEVEN(${triple()}, ${triple()}, ${between(5, 120)}, ${pick(["", "12"])})`,
-  PAYBACK: () => `SAW.PAYBACK(${triple()}, ${triple()}, 60, 2000, 4000, ${between(1, 400)}, ${between(1, 20)}, 10)`,
+  BREAKEVEN: () =>
+    `SAW.BREAKEVEN(${triple()}, ${triple()}, ${between(5, 120)}, ${pick(["", "12"])}, ${pick(["", "0.002"])}, ${pick(["", "0.001"])})`,
+  PAYBACK: () =>
+    `SAW.PAYBACK(${triple()}, ${triple()}, 60, 2000, 4000, ${between(1, 400)}, ${between(1, 20)}, 10, ${pick(["", "0.002"])}, ${pick(["", "0.001"])})`,
   MASS: () => `SAW.MASS(${size()}, ${between(1, 200)}, ${grade()})`,
   BARS: () =>
     `SAW.BARS(${between(100, 400)}, ${between(1, 60)}, ${Math.ceil(next() * 300)}, 0.06, ${pick(["", "0.4"])}, ${pick(["", "2.5"])})`,

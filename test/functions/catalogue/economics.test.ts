@@ -264,19 +264,31 @@ describe("money of blades", () => {
       "best from",
       "best to",
       "safety margin",
+      "takes the lead",
+      "months of supply",
+      "note",
     ]);
     expect(got[1]!.slice(0, 2)).toEqual([1, "B"]);
-    expect(got[1]!.slice(6)).toEqual(["10.357 per hour", "no limit", "stays first down to life 24212, or rate 41.783"]);
+    expect(got[1]!.slice(6)).toEqual([
+      "10.357 per hour",
+      "no limit",
+      "stays first down to life 24200, or rate 41.8",
+      "",
+      "",
+      "",
+    ]);
     expect(run("OFFERS", { offers: down, sawHourValue: 60, areaPerMonth: 20000, change: 10 })).toEqual(got);
   });
 
-  it("OFFERS takes a first column with gaps, and refuses by row", () => {
+  it("OFFERS takes a first column with gaps, and a bad row spoils its own offer only", () => {
     const table: Range = [
       ["name", "price", "life", "rate"],
       [null, 120, 30000, 40],
       ["B", 260, null, 55],
     ];
-    expect(text("OFFERS", { offers: table, sawHourValue: 60 })).toBe("offers: row 3 gives no life");
+    expect(run("OFFERS", { offers: table, sawHourValue: 60 })[2]!.slice(0, 3)).toEqual(["", "B", ""]);
+    expect(run("OFFERS", { offers: table, sawHourValue: 60 })[2]!.at(-1)).toBe("not ranked: row 3 gives no life");
+    expect(text("OFFERS", { offers: [table[0]!, table[2]!], sawHourValue: 60 })).toBe("offers: row 2 gives no life");
     expect(run("OFFERS", { offers: table.slice(0, 2), sawHourValue: 60 })[1]![1]).toBe("row 2");
   });
 

@@ -33,6 +33,7 @@ const good: Readonly<Record<string, readonly Cell[]>> = {
   pitch: ["2/3", "3/4", 4, "1.4/2"],
   length: [12, "20 ft", "6 m"],
   text: ["round 7"],
+  symptom: ["teeth broken off", "teeth broken off, new blade"],
   description: ["RND BAR 3-1/2 IN 4140 x 20 ft", "round 7 in 304"],
   "order item": ["round 7 in", "RND BAR 3-1/2 IN 4140 x 20 ft"],
 };
@@ -208,7 +209,11 @@ export function driveTable({ call, CellError, slots, parseCall, Memo, catalogue 
 function goodValues(kind: Kind<unknown>, base: Range | null | undefined): readonly (readonly Cell[])[] {
   const words = kind.choices ?? good[kind.name];
   if (words !== undefined) return words.map((w) => [w]);
-  const cells = base?.[0] ?? [1];
+  // Small, so that a cost on top leaves an answer; a count becomes 1.
+  const cells = base?.[0] ?? [0.01];
   if (!cells.every((c) => typeof c === "number")) return [];
-  return [0.5, 0.9, 1, 1.1, 1.5].map((f) => cells.map((c) => (c as number) * f));
+  // A count is whole: its multiples are rounded.
+  const isWhole = /^whole number/.test(kind.says("inch"));
+  const times = (c: number, f: number): number => (isWhole ? Math.max(1, Math.round(c * f)) : c * f);
+  return [0.5, 0.9, 1, 1.1, 1.5].map((f) => cells.map((c) => times(c as number, f)));
 }

@@ -12,7 +12,8 @@ const across: Range = [
 const turned = (range: Range): Range => range[0]!.map((_, c) => range.map((r) => r[c]!));
 const said = (range: Range): string => {
   try {
-    readOffers(range, 10, "offers");
+    const [offer] = readOffers(range, 10, "offers");
+    if (offer !== undefined && "refusal" in offer) return sentence(offer.refusal, "inch");
   } catch (error) {
     if (error instanceof InputError) return sentence(error, "inch");
     throw error;
@@ -26,8 +27,8 @@ describe("a headed table", () => {
   it("is read with its labels across or down, in any order and case", () => {
     const read = readOffers(across, 10, "offers");
     expect(read).toEqual([
-      { name: "A", price: 120, life: 30000, rate: 40, change: 10, rebate: 0, rebateFrom: 1 },
-      { name: "B", price: 260, life: 50000, rate: 55, change: 10, rebate: 0, rebateFrom: 1 },
+      { name: "A", price: 120, life: 30000, rate: 40, change: 10, kerf: 0, rebate: 0, rebateFrom: 1 },
+      { name: "B", price: 260, life: 50000, rate: 55, change: 10, kerf: 0, rebate: 0, rebateFrom: 1 },
     ]);
     expect(readOffers(turned(across), 10, "offers")).toEqual(read);
   });
@@ -88,7 +89,9 @@ describe("a headed table", () => {
 describe("an offer", () => {
   it("has a price, or a length and a price per foot: 15 ft 6 in at 8 is 124 (definition)", () => {
     const price = (length: string | number) =>
-      readOffers(one(["length", "price per foot", "life", "rate"], [length, 8, 30000, 40]), 10, "offers")[0]!.price;
+      readOffers(one(["length", "price per foot", "life", "rate"], [length, 8, 30000, 40]), 10, "offers").map(
+        (offer) => ("price" in offer ? offer.price : 0),
+      )[0]!;
     expect(price(15.5)).toBeCloseTo(124, 12);
     expect(price("15'-6\"")).toBeCloseTo(124, 12);
     expect(price("4.7244 m")).toBeCloseTo(124, 12);
@@ -99,7 +102,7 @@ describe("an offer", () => {
   it("has its own change minutes and rebate, and goes by its place without a name", () => {
     expect(
       readOffers(one([...usual, "change minutes", "rebate", "rebate from"], [120, 30000, 40, 6, 0.1, 5]), 10, "offers"),
-    ).toEqual([{ name: "row 2", price: 120, life: 30000, rate: 40, change: 6, rebate: 0.1, rebateFrom: 5 }]);
+    ).toEqual([{ name: "row 2", price: 120, life: 30000, rate: 40, change: 6, kerf: 0, rebate: 0.1, rebateFrom: 5 }]);
   });
 
   it.each([
@@ -136,6 +139,17 @@ describe("an offer", () => {
     ["no life", one(usual, [120, null, 40]), "offers: row 2 gives no life"],
     ["a rate of 0", one(usual, [120, 30000, 0]), "offers: row 2 gives no rate"],
     ["text", one(usual, ["cheap", 30000, 40]), "offers: price in row 2 is text, not a number"],
+    ["a money sign", one(usual, ["€385,00", 30000, 40]), "offers: price in row 2 is text, €385,00: write 385"],
+    [
+      "thousands",
+      one(usual, ["1,250.50 USD", 30000, 40]),
+      "offers: price in row 2 is text, 1,250.50 USD: write 1250.50",
+    ],
+    [
+      "1.500, which may be two numbers",
+      one(usual, ["1.500", 30000, 40]),
+      "offers: price in row 2 is text, not a number",
+    ],
     ["a negative life", one(usual, [120, -30000, 40]), "offers: life in row 2 must be more than 0; it is -30000"],
     [
       "a price out of range",
