@@ -82,6 +82,6 @@ export const purchase: SampleSheet = {
     { name: "Offers", area: "A4:F8" },
     { name: "SawHours", area: "A29:F33" },
   ],
-  spills: ["A14:I19"],
+  spills: ["A14:L19"],
   print: { area: "A1:I36", pages: "wide", turned: true },
 };

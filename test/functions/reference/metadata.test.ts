@@ -83,7 +83,7 @@ describe("functions.json", () => {
       CUTDATA: "section, material, blade, show, pitch, settings, saw, units",
       CUTTIME: "section, rate, handling, settings, saw, units",
       CUTCOST: "section, rate, hourly cost, price, life, settings, saw, show, units",
-      BREAKEVEN: "current, offer, saw hour value, change, show",
+      BREAKEVEN: "current, offer, saw hour value, change, current kerf cost, offer kerf cost, show",
       AREA: "section, units",
       VERSION: "",
     };
