@@ -83,13 +83,22 @@ const shown = (value: CellValue): string =>
         : JSON.stringify(value)
       : String(value);
 
+/** What a file holds cannot make a line of its own, nor colour or move what is printed. */
+const inLine = (text: string): string =>
+  text.replace(
+    /[\p{Cc}\u2028\u2029\u202a-\u202e\u2066-\u2069]/gu,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  );
+
 const lineOf = ({ sheet, row, column, formula, was, is, sentence }: Recalculated): string =>
   [
     `${sheet}!${addressOf(row, column)}`,
     formula === "" ? "(filled by another cell)" : formula,
     `was ${shown(was)}`,
     `is ${shown(is)}${sentence === "" ? "" : `: ${sentence}`}`,
-  ].join("\t");
+  ]
+    .map(inLine)
+    .join("\t");
 
 /** A line each second, once a run takes longer than one. */
 function progress(): (done: number, of: number) => void {
@@ -131,15 +140,25 @@ async function run(order: Order): Promise<number> {
   return differ.length > 0 ? 1 : 0;
 }
 
+/** One line for whatever ends a run. What is not foreseen is no difference between values, and must not end as one. */
+function end(words: readonly string[], problem: unknown): void {
+  const file = words.find((w) => !w.startsWith("-")) ?? "recalc";
+  const said = problem instanceof BookFault ? problem.message : `cannot be recalculated: ${String(problem)}`;
+  console.error(inLine(`${file} ${said}`.split("\n")[0]!));
+}
+
 async function main(words: readonly string[]): Promise<void> {
   // What ends without an answer is no success.
   process.exitCode = 2;
+  // The engine works in turns of its own: formulas that lie too deep in each other end it there.
+  process.on("uncaughtException", (problem) => {
+    end(words, problem);
+    process.exit(2);
+  });
   try {
     process.exitCode = await run(orderOf(words));
   } catch (problem) {
-    // A fault of ours shows itself whole; it is no difference between values, and must not end as one.
-    if (!(problem instanceof BookFault)) console.error(problem);
-    else console.error(`${words.find((w) => !w.startsWith("-")) ?? "recalc"} ${problem.message}`);
+    end(words, problem);
   }
 }
 

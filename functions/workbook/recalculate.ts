@@ -2,6 +2,7 @@ import type { ICellData, IRange, Nullable } from "@univerjs/core";
 import { storedError, type Book, type BookCell, type BookSheet, type CellValue } from "./book";
 import { addressOf, type Area } from "../formula/cellAddress";
 import { knows, startEngine } from "./engine";
+import { circleOf } from "./circular";
 import { BookFault } from "./fault";
 import { beyond, formulasOf, type FormulaCell } from "./formulas";
 import { callsOwn, toFile } from "./formulaText";
@@ -106,6 +107,28 @@ function refuseUnknown(formulas: readonly FormulaCell[], book: Book): void {
   if (first !== undefined) throw new BookFault(`cannot be recalculated: ${first}`);
 }
 
+/** Cells named in a refusal; more would fill the screen. */
+const mostNamed = 6;
+
+function refuseCircle(book: Book, formulas: readonly FormulaCell[]): void {
+  const circle = circleOf(book, formulas);
+  if (circle === undefined) return;
+  const cells = circle.map(({ sheet, cell }) => `${sheet.name}!${addressOf(cell.row, cell.column)}`);
+  const named = cells.slice(0, mostNamed).join(", ") + (cells.length > mostNamed ? " …" : "");
+  throw new BookFault(`cannot be recalculated: these cells depend on their own results: ${named}`);
+}
+
+/** All formulas together, in characters: each is parsed by the engine. */
+const longestOfAll = 50_000_000;
+
+function refuseLong(formulas: readonly FormulaCell[]): void {
+  const length = formulas.reduce((sum, { engine }) => sum + engine.length, 0);
+  if (length > longestOfAll)
+    throw new BookFault(
+      `holds ${(length / 1e6).toFixed(0)} million characters of formulas; that is more than is recalculated`,
+    );
+}
+
 /** In the file it is one cell's formula, and Excel would take one of the results by a rule of its own; writing any would be a guess. */
 function refuseSpill({ sheet, cell }: FormulaCell, areas: Results["areas"]): void {
   if (cell.formula!.is !== "array" && at(areas, cell.row, cell.column) !== undefined)
@@ -128,7 +151,9 @@ export async function recalculate(
     throw new BookFault(
       `holds ${formulas.length.toLocaleString("en")} formulas; at most ${mostFormulas.toLocaleString("en")} are recalculated`,
     );
+  refuseLong(formulas);
   refuseUnknown(formulas, book);
+  refuseCircle(book, formulas);
   const engine = startEngine();
   try {
     const loaded = await engine.calculate(gridBook({ book, formulas, kept: new Set() }), tell);

@@ -59,13 +59,36 @@ function cellOf(value: CellValue, style: CellStyle | undefined): Partial<Cell> |
 
 type Places = readonly (number | undefined)[];
 
+/** Under a merged area only its first cell is seen. */
+const isCovered = ({ merges: areas = [] }: Sheet, row: number, column: number): boolean =>
+  areas.some(
+    (m) =>
+      row >= m.startRow &&
+      row <= m.endRow &&
+      column >= m.startCol &&
+      column <= m.endCol &&
+      (row !== m.startRow || column !== m.startCol),
+  );
+
+/** A number format of empty sections shows nothing of the value: ;;; and its like. */
+function isUnseen(value: CellValue, format: string | undefined): boolean {
+  if (format === undefined || !format.includes(";")) return false;
+  const sections = format.split(";");
+  const which = typeof value === "string" ? 3 : typeof value !== "number" || value > 0 ? 0 : value < 0 ? 1 : 2;
+  const section = sections[which];
+  return section !== undefined && section.trim() === "" && value !== null;
+}
+
 /** Cells that hold something or have a look of their own; not every place between them, of which a sheet may have billions. */
 function cellsOf(old: Sheet, values: Values, rows: Places, columns: Places): NonNullable<WriteSheet["cells"]> {
   const cells: NonNullable<WriteSheet["cells"]> = new Map();
   for (const [r, c] of placesIn(old, values)) {
     const [row, column] = [rows[r], columns[c]];
     if (row === undefined || column === undefined) continue;
-    const cell = cellOf(storedError(values.get(addressOf(r, c)) ?? null), old.cells?.get(`${r},${c}`)?.style);
+    if (isCovered(old, r, c)) continue;
+    const { style } = old.cells?.get(`${r},${c}`) ?? {};
+    const value = storedError(values.get(addressOf(r, c)) ?? null);
+    const cell = cellOf(isUnseen(value, style?.numFmt) ? null : value, style);
     if (cell !== undefined) cells.set(`${row},${column}`, cell);
   }
   return cells;
@@ -85,10 +108,16 @@ const reach = (old: Sheet, values: Values): readonly [rows: number, columns: num
     [0, 0],
   );
 
+/** Rows and columns thinner than a reader sees count as hidden: height in points, width in characters. */
+const leastHeight = 1.5;
+const leastWidth = 0.3;
+const isHidden = (size: number | undefined, least: number, hidden: boolean | undefined): boolean =>
+  hidden === true || (size !== undefined && size < least);
+
 function sheetOf(old: Sheet, values: Values): WriteSheet {
   const [height, width] = reach(old, values);
-  const rows = places(height, (i) => old.rowDefs?.get(i)?.hidden === true);
-  const columns = places(width, (i) => old.columns?.[i]?.hidden === true);
+  const rows = places(height, (i) => isHidden(old.rowDefs?.get(i)?.height, leastHeight, old.rowDefs?.get(i)?.hidden));
+  const columns = places(width, (i) => isHidden(old.columns?.[i]?.width, leastWidth, old.columns?.[i]?.hidden));
   const { freezePane: freeze, pageSetup } = old;
   const seen = (of: Places, count = 0): number => of.slice(0, count).filter((p) => p !== undefined).length;
   return {
