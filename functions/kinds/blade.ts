@@ -17,14 +17,22 @@ export const pitch: Kind<Pitch> = textual(
   () => "",
 );
 
+/** More than any shop stocks, and each is tried for each cut. */
+const mostPitches = 40;
+
 /** Pitches to choose from, in one cell. */
 export const pitchList: Kind<readonly Pitch[]> = textual(
   "pitches",
   "pitches such as 2/3, 3/4, 4/6",
-  (value, _, parameter) =>
-    (typeof value === "number" ? [value] : value.split(/[,;]/))
-      .filter((p) => String(p).trim() !== "")
-      .map((p) => renamed(parameter, () => readPitch(p))),
+  (value, _, parameter) => {
+    const list = (typeof value === "number" ? [value] : value.split(/[,;]/)).filter((p) => String(p).trim() !== "");
+    if (list.length > mostPitches)
+      throw new InputError("invalid", parameter, "{parameter} holds {count} pitches; at most {most} are looked at", {
+        count: String(list.length),
+        most: String(mostPitches),
+      });
+    return list.map((p) => renamed(parameter, () => readPitch(p)));
+  },
   () => undefined,
 );
 

@@ -40,7 +40,8 @@ function numberRefusal(value: number, quantity: Quantity, limits: Limits, parame
   const refuse = (problem: string, limit: number): InputError =>
     new InputError("invalid", parameter, problem, {
       limit: { number: limit, quantity },
-      value: { number: value, quantity },
+      // Converted, the largest numbers of a cell are none any more.
+      value: Number.isFinite(value) ? { number: value, quantity } : "beyond all numbers",
     });
   const inclusive = limits.zeroIsValue === true || limits.least !== undefined;
   if (isTooLow(value, limits))

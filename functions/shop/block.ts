@@ -231,6 +231,9 @@ export function readShopBlock(range: Range): ShopBlock {
   return { units, saws: new Map(saws), names: saws.map(([name]) => name) };
 }
 
+/** A refusal repeats no more of what was typed. */
+const longestEcho = 60;
+
 /** The saw that an item names; needless where the block has one column. */
 export function pickSaw(block: ShopBlock, name: string | undefined): Shop {
   if (name === undefined) {
@@ -244,7 +247,7 @@ export function pickSaw(block: ShopBlock, name: string | undefined): Shop {
   const found = block.saws.get(fold(name));
   if (found === undefined)
     throw new InputError("none", "saw", '"{saw}" is not in the shop block; it names {saws}', {
-      saw: name,
+      saw: name.slice(0, longestEcho),
       saws: block.names.filter((s) => s !== "").join(", ") || "no saw",
     });
   return found;

@@ -314,3 +314,31 @@ describe("time", () => {
     expect(one("THROUGHPUT", { minutes: 20, hours: 8, availability: 0.9, piecesPerCut: 12 })).toBe(21 * 12);
   });
 });
+
+describe("what an attack found", () => {
+  const block = (...rows: Range): Range => [["Units", "inch", "inch"], ["Saw", "a", "b"], ...rows];
+  const cut = { section: "round 7", material: "4140", blade: "bi-metal" };
+  it("a refused saw repeats no more than 60 characters of what was typed", () => {
+    expect(text("CUTRATE", { ...cut, settings: block(), saw: "x".repeat(1500) }).length).toBeLessThan(160);
+  });
+  it("a cell of 500 pitches is refused by its label", () => {
+    const settings: Range = [
+      ["Units", "inch"],
+      ["Pitches stocked", Array<string>(500).fill("3/4").join(",")],
+    ];
+    expect(text("CUTRATE", { ...cut, settings })).toMatch(/Pitches stocked.*500 pitches; at most 40/);
+  });
+  it("the largest number of a cell is no Infinity in a sentence", () => {
+    expect(text("CUTTIME", { section: "round 7", rate: 1e308 })).toBe(
+      "rate must be at most 155000 in²/min; it is beyond all numbers",
+    );
+  });
+  it("an idle power that leaves nothing is refused by its label, and is no rate of 0", () => {
+    const settings: Range = [
+      ["Units", "inch"],
+      ["Motor power", 1],
+      ["Idle power", 2],
+    ];
+    expect(text("CUTRATE", { ...cut, settings })).toMatch(/Idle power, 2 hp, leaves nothing of Motor power, 1 hp/);
+  });
+});
