@@ -3,6 +3,7 @@ import { contact } from "./contact";
 import { bladeLog, cutLog } from "./logs";
 import { curves } from "./curves";
 import { estimate } from "./estimate";
+import { breaks, cutList, whatIf } from "./plans";
 import { process } from "./process";
 import { purchase } from "./purchase";
 import { records } from "./records";
@@ -14,9 +15,12 @@ import { tuning } from "./tuning";
 /** The try-it page's book: the sheets of all roles, and the shop block that some of them read. */
 export const demoBook: readonly SampleSheet[] = [
   estimate,
+  breaks,
   purchase,
   curves,
+  whatIf,
   process,
+  cutList,
   card,
   contact,
   cutLog,
@@ -111,6 +115,26 @@ export const sampleBooks: readonly SampleBook[] = [
       bladeLog,
       tuning,
       records,
+    ],
+  },
+  {
+    file: "plans.xlsx",
+    title: "Sawing: breaks, claims and cut plans",
+    sheets: [
+      start(
+        "Breaks, claims and cut plans",
+        "What is otherwise worked out on paper, for those who quote, buy and cut.",
+        [
+          ["Breaks", "One item by quantity: price each, price of the line, minutes, bars, with a chart."],
+          ["Claims", "How far the saving of a blade offer hangs on each of its claims, with a chart."],
+          ["Cut plan", "Which bars to pull and what to cut from each, as a list to print."],
+          shopSays,
+        ],
+      ),
+      breaks,
+      whatIf,
+      cutList,
+      shop,
     ],
   },
 ];
