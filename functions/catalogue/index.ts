@@ -2,6 +2,7 @@ import type { Entry } from "../bind/entry";
 import { blades } from "./blades";
 import { cutting } from "./cutting";
 import { money } from "./money";
+import { plans } from "./plans";
 import { records } from "./records";
 import { section } from "./section";
 import { time } from "./time";
@@ -10,6 +11,15 @@ import { workingOfAll } from "./working";
 import { yields } from "./yield";
 
 /** Every worksheet function, in the order of the docs. Names and the order of arguments are a file format. */
-const answers: readonly Entry[] = [...cutting, ...time, ...money, ...blades, ...section, ...yields, ...records];
+const answers: readonly Entry[] = [
+  ...cutting,
+  ...time,
+  ...money,
+  ...blades,
+  ...section,
+  ...yields,
+  ...plans,
+  ...records,
+];
 
 export const catalogue: readonly Entry[] = [...answers, workingOfAll(answers), ...about];

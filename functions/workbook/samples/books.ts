@@ -4,6 +4,7 @@ import { bladeLog, cutLog } from "./logs";
 import { curves } from "./curves";
 import { estimate } from "./estimate";
 import { breaks, cutList, whatIf } from "./plans";
+import { mix } from "./mix";
 import { process } from "./process";
 import { purchase } from "./purchase";
 import { records } from "./records";
@@ -16,6 +17,7 @@ import { tuning } from "./tuning";
 export const demoBook: readonly SampleSheet[] = [
   estimate,
   breaks,
+  mix,
   purchase,
   curves,
   whatIf,
@@ -58,6 +60,10 @@ export const sampleBooks: readonly SampleBook[] = [
         "Blades compared by what an in² costs, blade and saw time together, for those who buy them.",
         [
           [
+            "Mix",
+            "A month's order book with bi-metal and with carbide: minutes, blades and cost job by job, the verdict, the blades to order.",
+          ],
+          [
             "Purchase",
             "The offers ranked, the break-even of one of them, pay-back, and days with different worth of a saw hour.",
           ],
@@ -65,6 +71,7 @@ export const sampleBooks: readonly SampleBook[] = [
           shopSays,
         ],
       ),
+      mix,
       purchase,
       curves,
       shop,

@@ -1,0 +1,76 @@
+import { expect, it } from "vitest";
+import type { JobWay } from "../../src/cost/jobWay";
+import { mixTable, type BookRow } from "../../src/cost/mixTable";
+import { weighMix } from "../../src/cost/weighMix";
+
+const way = (area: number, rate: number, life: number, price: number): JobWay => ({
+  cuts: 10,
+  area,
+  run: area / rate,
+  bladeMinutes: 0,
+  price,
+  life,
+  pitch: "3/4",
+  minutesLow: area / rate / 2,
+  minutesHigh: (area / rate) * 2,
+});
+const row = (place: number, material: string, biMetal: JobWay | undefined, carbide: JobWay | undefined): BookRow => ({
+  row: place,
+  size: `size ${place}`,
+  material,
+  job: { biMetal, carbide },
+  why: "",
+});
+
+it("a row a job, then the whole (by hand): 60 an hour is 1 a minute", () => {
+  const rows = [
+    row(1, "A", way(6000, 10, 6000, 100), way(6000, 30, 12_000, 300)),
+    row(2, "B", way(3000, 10, 6000, 100), way(3000, 12, 6000, 300)),
+  ];
+  const table = mixTable(
+    rows,
+    weighMix(
+      rows.map(({ job }) => job),
+      60,
+    ),
+  );
+  // Job 1: 600 + 100 = 700 against 200 + 150 = 350; job 2: 300 + 50 = 350 against 250 + 150 = 400.
+  expect(table.map(({ what, saving, cheaper }) => [what, saving, cheaper])).toEqual([
+    ["size 1", 350, "carbide"],
+    ["size 2", -50, "bi-metal"],
+    ["all jobs", 300, undefined],
+    ["each job with the cheaper", 350, undefined],
+    ["to order: bi-metal 3/4", undefined, undefined],
+    ["to order: carbide 3/4", undefined, undefined],
+    ["highest carbide price", undefined, undefined],
+    ["shortest carbide life", undefined, undefined],
+    ["verdict", undefined, undefined],
+  ]);
+  expect(table[2]).toMatchObject({ "bi-metalLow": 450, "bi-metalHigh": 1800, carbideLow: 225, hoursFreed: 7.5 });
+  expect(table[3]).toMatchObject({
+    "bi-metalCost": 350,
+    carbideCost: 350,
+    carbideBlades: 0.5,
+    note: "carbide for A; bi-metal for B",
+  });
+  expect(table[4]).toMatchObject({ area: 3000, "bi-metalBlades": 0.5, carbideBlades: undefined });
+  // (1050 − 450) / (0.5 + 0.5) blades; lives: (1050 − 450) pays 300 a blade: half of them.
+  expect(table[6]!.carbideCost).toBeCloseTo(600, 9);
+  expect(table[7]!.area).toBeCloseTo(4500, 9);
+  expect(table[7]!.note).toBe("a blade, mean over the mix: 0.5 times the lives given");
+});
+
+it("says in words where no price and no life is enough", () => {
+  const rows = [row(1, "A", way(3000, 50, 40_000, 120), way(3000, 30, 50_000, 400))];
+  const table = mixTable(
+    rows,
+    weighMix(
+      rows.map(({ job }) => job),
+      60,
+    ),
+  );
+  expect(table.slice(-3, -1).map(({ note }) => note)).toEqual([
+    "never: carbide loses over the mix even as a gift",
+    "never: no life is long enough",
+  ]);
+});
