@@ -14,7 +14,7 @@ const srcRooms = {
   shop: ["blade", "material"],
   cutting: ["section", "shop", "blade", "material"],
   item: ["section", "size", "material"],
-  time: ["section", "shop"],
+  time: ["section", "shop", "statistics"],
   yield: [],
   plan: ["shop"],
   cost: ["cutting", "section", "shop", "blade", "material", "item", "time", "yield"],

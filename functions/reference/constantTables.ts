@@ -5,6 +5,7 @@ import { itemConstants } from "../../src/data/itemConstants";
 import { recordsConstants } from "../../src/data/recordsConstants";
 import { shopConstants } from "../../src/data/shopConstants";
 import { symptomConstants } from "../../src/data/symptomConstants";
+import { timeConstants } from "../../src/data/timeConstants";
 import { yieldConstants } from "../../src/data/yieldConstants";
 
 /** The constants of src/data, table by table, as docs/sources.md prints them. */
@@ -18,5 +19,6 @@ export const constantTables: readonly {
   { title: "blade economics", constants: costConstants },
   { title: "the shop's own records", constants: recordsConstants },
   { title: "order lines", constants: itemConstants },
+  { title: "the wait for a saw", constants: timeConstants },
   { title: "bars and pieces", constants: yieldConstants },
 ];

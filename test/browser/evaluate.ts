@@ -1,3 +1,4 @@
+import { areaOf, inArea } from "../../functions/formula/cellAddress";
 import { call } from "../../functions/bind/call";
 import { catalogue } from "../../functions/catalogue";
 import type { Cell, Range } from "../../functions/kinds/cell";
@@ -32,6 +33,8 @@ const native = {
     a.reduce((sum, row, r) => sum + row.reduce<number>((s, cell, c) => s + Number(cell) * Number(b[r]![c]), 0), 0),
   ABS: (x: number) => Math.abs(x),
   IF: (condition: unknown, yes: Cell, no: Cell) => (condition ? yes : no),
+  INDEX: (range: Range, row: number) => range[row - 1]![0]!,
+  MATCH: (wanted: Cell, range: Range) => range.findIndex(([cell]) => cell === wanted) + 1,
 };
 
 /** A plain formula as JavaScript: a cell is its value, an area its cells. */
@@ -66,9 +69,19 @@ export function evaluate(book: readonly SampleSheet[]): Sheets {
   );
   const done = new Map(book.map((s) => [s.name, new Map<string, Cell>()]));
 
+  /** The formula that fills a cell, where it is another cell's. */
+  const spilledFrom = (sheet: string, at: string): string | undefined => {
+    const [row, column] = [Number(at.slice(1)) - 1, at.charCodeAt(0) - 65];
+    const area = book
+      .find((s) => s.name === sheet)!
+      .spills?.find((spill) => !spill.startsWith(`${at}:`) && inArea(areaOf(spill)!, row, column));
+    return area?.split(":")[0];
+  };
   const cellAt = (sheet: string, at: string): Cell => {
     const known = done.get(sheet)!;
     if (!known.has(at)) {
+      const anchor = spilledFrom(sheet, at);
+      if (anchor !== undefined && cellAt(sheet, anchor) !== undefined && known.has(at)) return known.get(at) ?? null;
       const content = raw.get(sheet)!.get(at) ?? null;
       if (typeof content === "string" && content.startsWith("=")) calculate(sheet, at, content);
       else known.set(at, content);

@@ -16,10 +16,13 @@ const first = 8;
 const last = first + book.length - 1;
 const hour = last + 2;
 const table = hour + 3;
-const end = table + book.length + 16;
+/** Heading, jobs, the whole each way and with the cheaper, four orders, two limits, verdict. */
+const end = table + book.length + 9;
+/** A longer order book, or more pitches to order, fills rows below. */
+const room = end + 12;
 const column = (name: string): string => `${name}${first}:${name}${last}`;
 /** What the table says in its last row. */
-const verdict = `=INDEX(R${table}:R${end},MATCH("verdict",A${table}:A${end},0))`;
+const verdict = `=INDEX(R${table}:R${room},MATCH("verdict",A${table}:A${room},0))`;
 
 /** The order book of a month with bi-metal and with carbide, and the verdict over all of it. */
 export const mix: SampleSheet = {
@@ -66,7 +69,7 @@ export const mix: SampleSheet = {
   ],
   frozen: { rows: 3, columns: 1 },
   inputs: [`A${first}:D${last}`, `B${hour}`],
-  tables: [{ name: "OrderBook", area: `A${first - 1}:D${last}` }],
+  tables: [{ name: "MonthBook", area: `A${first - 1}:D${last}` }],
   lists: [{ area: `B${first}:B${last}`, words: someGrades, free: true }],
   spills: [`A${table}:R${end}`],
   merged: [`A5:H5`],

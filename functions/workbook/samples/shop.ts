@@ -23,6 +23,7 @@ const values: readonly (readonly [label: string, value: SampleCell, comment: str
   ["Carbide price", 420, ""],
   ["Carbide life", 15000, "in²"],
   ["Carbide life duplex and PH stainless", 7000, "in²"],
+  ["Carbide life 1018", 1500, "in², cut in bundles"],
   ["Material price", 1.1, "per lb"],
   ["Scrap price", 0.15, "per lb"],
   ["Trim", 0.25, "in"],
