@@ -7,8 +7,8 @@ interface Reflected {
   readonly time: number;
 }
 
-/** Below this the drift is taken to first order: its formula divides by it. */
-const nearNone = 1e-5;
+/** Below this the series of the same formula is taken: the formula divides by the drift. */
+const nearNone = 0.1;
 
 /**
  * Mean at time t of Brownian motion that is held back at 0 and begins there: v/(2a)·(2Φ(d) − 1) + a·t·Φ(d) + √(v·t)·φ(d),
@@ -21,7 +21,7 @@ export function reflectedMean({ drift, variance, time }: Reflected): number {
   if (time <= 0) return 0;
   const deviation = Math.sqrt(variance * time);
   const d = (drift * time) / deviation;
-  if (Math.abs(d) < nearNone) return deviation * Math.sqrt(2 / Math.PI) + (drift * time) / 2;
+  if (Math.abs(d) < nearNone) return deviation * ((2 + d ** 2 / 3 - d ** 4 / 60) / Math.sqrt(2 * Math.PI) + d / 2);
   const density = Math.exp((-d * d) / 2) / Math.sqrt(2 * Math.PI);
   return (variance / (2 * drift)) * (2 * normalShare(d) - 1) + drift * time * normalShare(d) + deviation * density;
 }
