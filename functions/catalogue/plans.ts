@@ -1,7 +1,8 @@
 import { jobMix } from "../../src/cost/jobMix";
-import { length, material, number, section } from "../kinds";
-import { column, entry, listByRow, optional } from "../bind/entry";
-import { oneSawHourValue } from "./parameters";
+import { sawPlan } from "../../src/plan/sawPlan";
+import { length, material, number, sawMinutes, section, text } from "../kinds";
+import { column, entry, list, listByRow, listWithHoles, one, optional } from "../bind/entry";
+import { oneChange, oneSawHourValue } from "./parameters";
 
 export const plans = [
   entry({
@@ -54,5 +55,50 @@ export const plans = [
       },
     },
     run: jobMix,
+  }),
+  entry({
+    name: "SAWPLAN",
+    subject: "Time",
+    help: "Which job on which saw in which order: least lateness, then earliest finish, then fewest blade changes; with proven bounds.",
+    examples: [
+      'SAW.SAWPLAN({"shafts";"plates";"rings";"beams"}, {95;150;60;120}, {2;5;8;4}, {"3/4";"2/3";"3/4";"4/6"}, 2, 8, 12)',
+      'SAW.SAWPLAN({"shafts";"plates"}, {95,80;150,"-"})',
+    ],
+    source:
+      "list scheduling and local search with bounds: Graham 1966, 1969; apparent tardiness with set-ups (from memory); see docs/sources.md",
+    asks: ["which job on which saw", "plan the day", "schedule the saws", "what will be late", "sequence of jobs"],
+    params: {
+      jobs: listWithHoles(text, "a list: names of the jobs; a blank is called by its row"),
+      minutes: list(sawMinutes, "a list beside it, or a block with a column for each saw: minutes, handling included"),
+      due: optional(
+        listWithHoles(
+          number("hours"),
+          "a list beside it: hours from now; a blank is never late; left out: all at `hours`",
+        ),
+      ),
+      blade: optional(listWithHoles(text, "a list beside it: blade or pitch that each needs; a blank takes any")),
+      saws: optional(
+        one(number("count", { whole: true }), "saws; left out: as many as the minutes have columns, else 1"),
+      ),
+      hours: optional(one(number("hours"), "hours that the saws run: what ends after them is said")),
+      change: oneChange(),
+    },
+    takes: {},
+    result: {
+      form: "table",
+      columns: {
+        order: column("count", "of the job on its saw"),
+        saw: column("count", "first, second and so on"),
+        job: column("text", "its name; then a row for each saw, and one for all"),
+        start: column("hours", "from now, after the change of blade"),
+        end: column("hours", "from now; of a saw and of all: of the last job"),
+        due: column("hours", "from now"),
+        late: column("hours", "after it is due; in the last rows the sum"),
+        blade: column("text", "that the job needs"),
+        changes: column("count", "of blade before the job; in the last rows the sum; the first blade is none"),
+        note: column("text", "ends after the hours; in the last row how far lateness, finish and changes are proven"),
+      },
+    },
+    run: sawPlan,
   }),
 ];

@@ -5,5 +5,6 @@ export { number } from "./number";
 export { description, orderItem } from "./order";
 export { length, section } from "./size";
 export { symptom } from "./symptom";
+export { sawMinutes } from "./minutes";
 export { tableRow } from "./table";
 export { choice, mark, text } from "./text";

@@ -7,6 +7,10 @@ export class Work {
     this.done += units;
   }
 
+  get used(): number {
+    return this.done;
+  }
+
   get isOver(): boolean {
     return this.done > this.most;
   }
