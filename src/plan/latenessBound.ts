@@ -95,6 +95,7 @@ class Prices {
  * @source Lagrangian bound of the time-indexed formulation: common practice
  */
 export function latenessBound(problem: SawProblem, jobs: readonly number[], upper: number): number {
+  if (jobs.length === 0) return 0;
   const grid = gridOf(problem, jobs);
   const prices = new Prices(grid, problem.saws);
   let [best, scale, stale] = [0, 1, 0];

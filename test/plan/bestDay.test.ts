@@ -75,14 +75,14 @@ it(`${large} days of 60 jobs on 8 saws at loads up to 1: lateness proven least o
   for (let run = 0; run < large; run += 1) {
     const load = [0.7, 0.85, 0.95, 1][run % 4]!;
     const { jobs, saws, change } = largeDay(next, load);
-    const before = performance.now();
+    const before = process.cpuUsage();
     const { day, bounds, late, changes, end } = planned(jobs, saws, change);
-    const taken = performance.now() - before;
+    const taken = process.cpuUsage(before).user / 1000;
     longest = Math.max(longest, taken);
     expect(bounds.late).toBeLessThanOrEqual(day.goals[0]);
     if (day.goals[0] <= bounds.late) proven += 1;
     lines.push(
-      `${load}: late ${late.toFixed(1)} of ${minutesOf(bounds.late).toFixed(1)}, end ${(end / minutesOf(bounds.end)).toFixed(3)}, changes ${changes}, ${taken.toFixed(0)} ms`,
+      `${load}: late ${late.toFixed(1)} of ${minutesOf(bounds.late).toFixed(1)}, end ${(end / minutesOf(bounds.end)).toFixed(3)}, changes ${changes}, ${taken.toFixed(0)} ms of processor`,
     );
   }
   if (process.env["LARGE_DAYS"] !== undefined)
