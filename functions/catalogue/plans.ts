@@ -1,6 +1,6 @@
 import { jobMix } from "../../src/cost/jobMix";
 import { sawPlan } from "../../src/plan/sawPlan";
-import { length, material, number, sawMinutes, section, text } from "../kinds";
+import { label, length, material, number, sawMinutes, section } from "../kinds";
 import { column, entry, list, listByRow, listWithHoles, one, optional } from "../bind/entry";
 import { oneChange, oneSawHourValue } from "./parameters";
 
@@ -59,7 +59,7 @@ export const plans = [
   entry({
     name: "SAWPLAN",
     subject: "Time",
-    help: "Which job on which saw in which order: least lateness, then earliest finish, then fewest blade changes; with proven bounds.",
+    help: "Which job on which saw in which order: least late, then done earliest, then fewest blade changes; with proven bounds.",
     examples: [
       'SAW.SAWPLAN({"shafts";"plates";"rings";"beams"}, {95;150;60;120}, {2;5;8;4}, {"3/4";"2/3";"3/4";"4/6"}, 2, 8, 12)',
       'SAW.SAWPLAN({"shafts";"plates"}, {95,80;150,"-"})',
@@ -68,7 +68,7 @@ export const plans = [
       "list scheduling and local search with bounds: Graham 1966, 1969; apparent tardiness with set-ups (from memory); see docs/sources.md",
     asks: ["which job on which saw", "plan the day", "schedule the saws", "what will be late", "sequence of jobs"],
     params: {
-      jobs: listWithHoles(text, "a list: names of the jobs; a blank is called by its row"),
+      jobs: list(label, "a list: names or numbers of the jobs"),
       minutes: list(sawMinutes, "a list beside it, or a block with a column for each saw: minutes, handling included"),
       due: optional(
         listWithHoles(
@@ -76,7 +76,7 @@ export const plans = [
           "a list beside it: hours from now; a blank is never late; left out: all at `hours`",
         ),
       ),
-      blade: optional(listWithHoles(text, "a list beside it: blade or pitch that each needs; a blank takes any")),
+      blade: optional(listWithHoles(label, "a list beside it: blade or pitch that each needs; a blank takes any")),
       saws: optional(
         one(number("count", { whole: true }), "saws; left out: as many as the minutes have columns, else 1"),
       ),

@@ -41,7 +41,7 @@ export const time = [
     name: "WORKLOAD",
     subject: "Time",
     help: "How full the saws are with a list of jobs, how long a job waits for a saw, and the hours that are missing.",
-    examples: ["SAW.WORKLOAD(30, 80, 45)", 'SAW.WORKLOAD({20;35;90}, {40;25;8}, 40, 2, "all")'],
+    examples: ["SAW.WORKLOAD(30, 80, 45)", 'SAW.WORKLOAD({20;35;90}, {60;40;10}, 32, 2, "all")'],
     source:
       "Kingman's formula, several saws by Sakasegawa 1977, first hours: reflected Brownian motion (all from memory), its correction fitted to simulations; share: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 26.1",
     asks: [

@@ -7,4 +7,4 @@ export { length, section } from "./size";
 export { symptom } from "./symptom";
 export { sawMinutes } from "./minutes";
 export { tableRow } from "./table";
-export { choice, mark, text } from "./text";
+export { choice, label, mark, text } from "./text";

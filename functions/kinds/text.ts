@@ -70,6 +70,14 @@ export const textual = <T>(
   },
 });
 
+/** A name of any kind, a number among them. */
+export const label: Kind<string> = textual(
+  "text",
+  "text, or a number",
+  (value) => String(value).trim(),
+  () => undefined,
+);
+
 /** A readers' refusal carries the reader's own name of the value; here it gets the argument's. */
 export const renamed = <T>(parameter: string, read: () => T): T => {
   try {

@@ -20,6 +20,7 @@ export const isBetter = (a: Goals, b: Goals): boolean => {
   return false;
 };
 
+const none: SawRun = { late: 0, changes: 0, end: 0, flow: 0 };
 const goalsOf = (runs: readonly SawRun[]): Goals => {
   let [late, end, changes, balance, flow] = [0, 0, 0, 0, 0];
   for (const run of runs) {
@@ -52,26 +53,43 @@ export class Day {
     return this.goals[1] < Infinity;
   }
 
+  /** Goals with other runs on one or two saws; undefined where the first two say that they are worse. */
+  private tried(first: number, one: SawRun, second: number, two: SawRun): Goals | undefined {
+    const { runs, goals } = this;
+    const [before, other] = [runs[first]!, second === first ? none : runs[second]!];
+    const late = goals[0] - before.late - other.late + one.late + two.late;
+    // Most moves make more late: they end here, and so does a job on a saw that cannot make it.
+    if (!(late <= goals[0])) return undefined;
+    let end = Math.max(one.end, two.end);
+    for (let saw = 0; saw < runs.length; saw += 1)
+      if (saw !== first && saw !== second && runs[saw]!.end > end) end = runs[saw]!.end;
+    if (end === Infinity || (late === goals[0] && end > goals[1])) return undefined;
+    const squares = one.end * one.end + two.end * two.end - before.end * before.end - other.end * other.end;
+    return [
+      late,
+      end,
+      goals[2] - before.changes - other.changes + one.changes + two.changes,
+      goals[3] + squares / perSquare,
+      goals[4] - before.flow - other.flow + one.flow + two.flow,
+    ];
+  }
+
   /** Gives one or two saws other jobs, where that is better. */
-  take(work: Work, first: number, jobs: readonly number[], second?: number, others: readonly number[] = []): boolean {
+  take(work: Work, first: number, jobs: readonly number[], second = first, others: readonly number[] = []): boolean {
     const { problem, runs } = this;
     work.add(jobs.length + others.length + perMove);
     const one = sawRun(problem, first, jobs);
-    const two = second === undefined ? undefined : sawRun(problem, second, others);
-    const late = one.late - runs[first]!.late + (two === undefined ? 0 : two.late - runs[second!]!.late);
-    // Most moves make more late: they end here, and so does a job on a saw that cannot make it.
-    if (!(late <= 0) || one.end === Infinity || two?.end === Infinity) return false;
-    const all = [...runs];
-    all[first] = one;
-    if (two !== undefined) all[second!] = two;
-    const goals = goalsOf(all);
-    if (!isBetter(goals, this.goals)) return false;
-    this.goals = goals;
+    const two = second === first ? none : sawRun(problem, second, others);
+    const goals = this.tried(first, one, second, two);
+    if (goals === undefined || !isBetter(goals, this.goals)) return false;
     runs[first] = one;
     this.orders[first] = jobs;
-    if (two === undefined) return true;
-    runs[second!] = two;
-    this.orders[second!] = others;
+    if (second !== first) {
+      runs[second] = two;
+      this.orders[second] = others;
+    }
+    // Anew, so that nothing adds up.
+    this.goals = goalsOf(runs);
     return true;
   }
 }

@@ -29,7 +29,7 @@ function jobRows(input: SawPlanInput, problem: SawProblem, saw: number, jobs: re
     return {
       order: i + 1,
       saw: saw + 1,
-      job: input.jobs[job] ?? `row ${job + 1}`,
+      job: input.jobs[job]!,
       start: (end - problem.minutes[saw]![job]!) / perHour,
       end: end / perHour,
       due: due === Infinity ? undefined : due / perHour,

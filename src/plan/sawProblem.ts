@@ -2,8 +2,7 @@ import { InputError } from "../errors";
 
 /** What is to be sawn; minutes and hours from now on, saws free at the start. */
 export interface SawPlanInput {
-  /** Name of each job; undefined: its row. */
-  readonly jobs: readonly (string | undefined)[];
+  readonly jobs: readonly string[];
   /** Minutes of each job, one for all saws or one for each; undefined: that saw cannot make it. */
   readonly minutes: readonly (readonly (number | undefined)[])[];
   /** Hours from now at which it is wanted; undefined: never late. Left out: all at `hours`. */

@@ -7,7 +7,7 @@ export interface TestJob {
 }
 
 export const dayOf = (jobs: readonly TestJob[], saws: number, change = 0): SawPlanInput => ({
-  jobs: jobs.map(() => undefined),
+  jobs: jobs.map((_, j) => `job ${j + 1}`),
   minutes: jobs.map(({ minutes }) => minutes.map((m) => m ?? undefined)),
   due: jobs.map(({ due }) => due ?? undefined),
   blade: jobs.map(({ blade }) => blade ?? undefined),

@@ -15,7 +15,7 @@ describe("the table", () => {
       1,
       12,
     ),
-    jobs: ["shafts", undefined, "rings"],
+    jobs: ["shafts", "plates", "rings"],
     hours: 2,
   });
 
@@ -23,7 +23,7 @@ describe("the table", () => {
     // Least lateness first: the job due at 2 h goes before the one without a due date, at the price of a change.
     expect(rows.map(({ order, saw, job }) => [order, saw, job])).toEqual([
       [1, 1, "shafts"],
-      [2, 1, "row 2"],
+      [2, 1, "plates"],
       [3, 1, "rings"],
       [undefined, 1, "all of saw 1"],
       [undefined, undefined, "all"],
