@@ -1,46 +1,21 @@
 import { BookFault } from "../../functions/workbook/fault";
-import { gridChanges, type SheetNow } from "../../functions/workbook/gridChanges";
-import { openBook, type OpenedBook } from "../../functions/workbook/openBook";
-import { largest } from "../../functions/workbook/openParts";
+import type { OpenedBook } from "../../functions/workbook/openBook";
+import { openParts } from "../../functions/workbook/openParts";
 import { packParts, patchBook } from "../../functions/workbook/patchBook";
+import { readBook } from "../../functions/workbook/readBook";
+import { button, element } from "../controls/element";
+import { ask, askWhich } from "./ask";
+import { makeDrafts, type Draft } from "./drafts";
+import { download, readBytes, readFile, takeFiles } from "./files";
 import type { Grid } from "./grid";
+import { printSheet } from "./print";
+import { Work } from "./work";
 
-/** Opening one's own workbook in the page and saving what was changed in it: read here, kept here, sent nowhere. */
-
-const kind = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-
-/** Measured in Chromium on two cores: 9 s from the file to its results, 372 MB; more would look like a page that hangs. */
-const mostFormulas = 50_000;
-
-/** What the grid holds now of one sheet of the opened workbook. */
-const sheetNow =
-  ({ api, formulas }: Grid) =>
-  (name: string): SheetNow => {
-    const book = api.getActiveWorkbook()!;
-    const sheet = book.getSheetByName(name)!;
-    const [unit, id] = [book.getId(), sheet.getSheetId()];
-    return {
-      cells: sheet.getSheet().getSnapshot().cellData,
-      filled: formulas.getArrayFormulaCellData()[unit]?.[id],
-      areas: formulas.getArrayFormulaRange()[unit]?.[id],
-      formulaAt: (row, column) => formulas.getFormulaStringByCell(row, column, id, unit) ?? "",
-    };
-  };
+/** The bar above the grid: open, save, send, print, what is open, and the drafts of earlier visits. */
 
 /** What cannot be kept in a file by patching its cells. */
 const structural =
   /^sheet\.command\.(?:insert|remove|delete|move|copy)-(?:.*-)?(?:row|rows|col|cols|column|columns|sheet|worksheet|range)\b|^sheet\.command\.(?:insert-range|delete-range|set-worksheet-name|set-worksheet-order|set-worksheet-hide|set-worksheet-show)|worksheet-(?:name|order)/;
-
-function download(file: string, bytes: Uint8Array): void {
-  const url = URL.createObjectURL(new Blob([bytes as BlobPart], { type: kind }));
-  const link = document.createElement("a");
-  link.href = url;
-  link.download = file;
-  link.click();
-  setTimeout(() => {
-    URL.revokeObjectURL(url);
-  }, 10_000);
-}
 
 const keptNote = ({ kept }: OpenedBook): string => {
   const [first, ...more] = [...kept.values()];
@@ -51,79 +26,158 @@ const keptNote = ({ kept }: OpenedBook): string => {
 const count = (n: number, what: string): string => `${n.toLocaleString("en")} ${what}${n === 1 ? "" : "s"}`;
 
 const openedNote = (opened: OpenedBook): string =>
-  `${opened.file}: ${count(opened.book.sheets.length, "sheet")}, ${count(opened.formulas.length, "formula")}. Charts and pictures are not shown here, and stay in the file.${keptNote(opened)}`;
+  `${opened.file}: ${count(opened.book.sheets.length, "sheet")}, ${count(opened.formulas.length, "formula")}. Pictures are not shown here, and stay in the file.${keptNote(opened)}`;
 
-async function readFile(file: File): Promise<OpenedBook> {
-  if (file.size > largest.file)
-    throw new BookFault(`is ${(file.size / 1e6).toFixed(0)} MB; at most ${largest.file / 1e6} MB are opened`);
-  const opened = await openBook(file.name, new Uint8Array(await file.arrayBuffer()));
-  if (opened.formulas.length > mostFormulas)
-    throw new BookFault(
-      `holds ${opened.formulas.length.toLocaleString("en")} formulas; this page calculates at most ${mostFormulas.toLocaleString("en")}, npm run recalc three times as many`,
-    );
-  return opened;
+const byId = (id: string): HTMLElement => document.getElementById(id)!;
+const note = (text: string): void => {
+  byId("book").textContent = text;
+};
+
+const failed = (file: string, problem: unknown): void => {
+  if (!(problem instanceof BookFault)) console.error(problem);
+  note(
+    problem instanceof BookFault ? `${file} ${problem.message}.` : `${file} could not be opened; nothing has changed.`,
+  );
+};
+
+async function save(work: Work): Promise<void> {
+  note("Calculating everything once more…");
+  const { parts, cells, revision } = await work.parts();
+  download(work.file(), packParts(parts));
+  await work.saved(revision);
+  note(
+    `Saved ${work.file()} to your downloads: ${count(cells, "cell")} changed, by you or by calculation. Values and formulas are saved; a changed look is not.`,
+  );
 }
 
-/** A file by the button, or dropped anywhere on the page. */
-function takeFiles(button: HTMLElement, input: HTMLInputElement, take: (file: File) => void): void {
-  const first = (files: FileList | null | undefined): void => {
-    const [file] = files ?? [];
-    if (file !== undefined) take(file);
-  };
-  button.addEventListener("click", () => {
-    input.click();
-  });
-  input.addEventListener("change", () => {
-    first(input.files);
-    input.value = "";
-  });
-  document.addEventListener("dragover", (e) => {
-    e.preventDefault();
-  });
-  document.addEventListener("drop", (e) => {
-    e.preventDefault();
-    first(e.dataTransfer?.files);
+/** The chosen sheets as values, for who is to see these and nothing else. */
+async function send(grid: Grid, work: Work): Promise<void> {
+  const book = grid.api.getActiveWorkbook()!;
+  const names = book
+    .getSheets()
+    .filter((s) => !s.isSheetHidden())
+    .map((s) => s.getSheetName());
+  const text =
+    "Which sheets go into the file? It holds their values and looks, and no formula, no other sheet and no hidden row.";
+  const only = await askWhich(text, names, book.getActiveSheet().getSheetName(), "Download");
+  if (only === undefined) return;
+  if (only.length === 0) {
+    note("No sheet was chosen: nothing is sent.");
+    return;
+  }
+  const { parts } = await work.parts();
+  const { sendBook } = await import(/* webpackChunkName: "send" */ "../../functions/workbook/sendBook");
+  const file = work.file().replace(/(\.xlsx)?$/i, " values.xlsx");
+  download(file, await sendBook({ parts, book: readBook(parts), results: [], only }));
+  note(`${file} is in your downloads: ${only.join(", ")} as values.`);
+}
+
+/** Whether something else may take the place of what is open. */
+async function mayLeave(work: Work): Promise<boolean> {
+  if (!work.changed()) return true;
+  const answer = await ask(`${work.file()} has changes that are not saved to a file.`, [
+    { id: "save", label: "Save, then open" },
+    { id: "leave", label: "Open; keep a draft" },
+    { id: "stay", label: "Stay here" },
+  ]);
+  if (answer === "save") await save(work);
+  if (answer === "leave") await work.settle();
+  return answer === "save" || answer === "leave";
+}
+
+const hour = (at: number): string =>
+  new Date(at).toLocaleString("en", { day: "numeric", month: "short", hour: "2-digit", minute: "2-digit" });
+
+/** A button of the bar; what goes wrong is said. */
+function act(id: string, doIt: () => Promise<void>): void {
+  byId(id).addEventListener("click", () => {
+    doIt().catch((problem: unknown) => {
+      console.error(problem);
+      note("That did not work; nothing has changed.");
+    });
   });
 }
 
-/** The bar above the grid: open, save, what is open. `starting` is told when a new book begins to calculate. */
-export function bookBar(grid: Grid, starting: () => void): void {
-  const byId = (id: string): HTMLElement => document.getElementById(id)!;
-  const [input, save, note] = [byId("file") as HTMLInputElement, byId("save") as HTMLButtonElement, byId("book")];
-  let opened: OpenedBook | undefined;
+class Desk {
+  readonly drafts = makeDrafts();
+  readonly work: Work;
 
-  const open = async (file: File): Promise<void> => {
+  constructor(
+    readonly grid: Grid,
+    private readonly starting: (formulas: number) => void,
+  ) {
+    this.work = new Work(grid, this.drafts, (text) => {
+      byId("unsaved").textContent = text;
+    });
+  }
+
+  async open(file: File): Promise<void> {
     try {
-      note.textContent = `Reading ${file.name}…`;
-      opened = await readFile(file);
-      starting();
-      grid.show(opened.data);
-      save.disabled = false;
-      note.textContent = openedNote(opened);
+      if (!(await mayLeave(this.work))) return;
+      note(`Reading ${file.name}…`);
+      this.show(await readFile(file));
     } catch (problem) {
-      if (!(problem instanceof BookFault)) console.error(problem);
-      note.textContent =
-        problem instanceof BookFault
-          ? `${file.name} ${problem.message}.`
-          : `${file.name} could not be opened; nothing has changed.`;
+      failed(file.name, problem);
     }
-  };
-  const keep = async (): Promise<void> => {
-    if (opened === undefined) return;
-    note.textContent = "Calculating everything once more…";
-    await grid.calculate();
-    const changes = gridChanges(opened, sheetNow(grid));
-    const cells = [...changes.values()].reduce((n, list) => n + list.length, 0);
-    download(opened.file, packParts(patchBook(opened.parts, changes)));
-    note.textContent = `Saved ${opened.file} to your downloads: ${count(cells, "cell")} changed, by you or by calculation. Values and formulas are saved; a changed look is not.`;
-  };
+  }
 
-  takeFiles(byId("open"), input, (file) => void open(file));
-  save.addEventListener("click", () => void keep());
+  /** Drafts of earlier visits; not that of the work in hand. */
+  async offer(): Promise<void> {
+    const earlier = await this.drafts.list().catch(() => []);
+    byId("drafts").replaceChildren(
+      ...earlier.filter((d) => !this.work.isDraft(d.id)).map((draft) => this.offered(draft)),
+    );
+  }
+
+  private show(opened: OpenedBook, unsaved = false): void {
+    this.starting(opened.formulas.length - opened.kept.size);
+    this.grid.show(opened.data);
+    this.work.take(opened, unsaved);
+    note(openedNote(opened));
+  }
+
+  private async restore(draft: Draft): Promise<void> {
+    try {
+      const bytes = await this.drafts.bytes(draft.id);
+      if (bytes === undefined || !(await mayLeave(this.work))) return;
+      note(`Reading ${draft.file}…`);
+      this.show(await readBytes(draft.file, packParts(patchBook(openParts(bytes), draft.changes))), true);
+      await this.work.settle();
+      await this.drafts.drop(draft.id);
+      await this.offer();
+    } catch (problem) {
+      failed(draft.file, problem);
+    }
+  }
+
+  private offered(draft: Draft): HTMLElement {
+    return element(
+      "p",
+      {},
+      `Not saved on an earlier visit: ${draft.file}, ${hour(draft.at)} `,
+      button("Open the draft", () => void this.restore(draft)),
+      " ",
+      button("Throw it away", () => void this.drafts.drop(draft.id).then(() => this.offer())),
+    );
+  }
+}
+
+/** `starting` is told when a new book begins to calculate, and how many formulas it has. */
+export function bookBar(grid: Grid, starting: (formulas: number) => void): Work {
+  const desk = new Desk(grid, starting);
+  const { work, drafts } = desk;
+  takeFiles(byId("open"), byId("file") as HTMLInputElement, (file) => void desk.open(file));
+  act("save", () => save(work));
+  act("send", () => send(grid, work));
+  act("print", () => printSheet(grid));
   grid.beforeCommand((id) => {
-    if (opened === undefined || !structural.test(id)) return true;
-    note.textContent =
-      "Rows, columns and sheets of an opened workbook are added, moved and named in Excel: here only cells are saved.";
+    if (!structural.test(id)) return true;
+    note("Rows, columns and sheets are added, moved and named in Excel: here only cells are saved.");
     return false;
   });
+  void drafts
+    .clean()
+    .catch(() => undefined)
+    .then(() => desk.offer());
+  return work;
 }

@@ -114,6 +114,13 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
       if (!may(event.id)) event.cancel = true;
     });
   };
+  /** Told of every change of cells that is not the calculation's own. */
+  const onChange = (tell: () => void): void => {
+    api.addEvent(api.Event.CommandExecuted, ({ id, options }) => {
+      const own = options as { readonly fromFormula?: boolean; readonly onlyLocal?: boolean } | undefined;
+      if (id === "sheet.mutation.set-range-values" && own?.fromFormula !== true && own?.onlyLocal !== true) tell();
+    });
+  };
   const formulas = univer.__getInjector().get(FormulaDataModel);
   return {
     api,
@@ -121,6 +128,7 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
     show,
     calculate: () => calculateAll(api, formulas),
     beforeCommand,
+    onChange,
     formulas,
   };
 }

@@ -4,6 +4,7 @@ import { bridge } from "../sheet/sheet";
 import { bookBar } from "./bookBar";
 import { makeGrid } from "./grid";
 import { gridSheet } from "./gridSheet";
+import { takePaste } from "./paste";
 import { snapshot } from "./snapshot";
 
 let started = performance.now();
@@ -43,12 +44,14 @@ for (const [target, event] of [
 ] as const)
   target?.addEventListener(event, () => setTimeout(tellAll, 30));
 
-bookBar(grid, () => {
+bookBar(grid, (formulas) => {
   started = performance.now();
-  status.dataset["ready"] = "no";
-  status.textContent = "calculating…";
+  status.dataset["ready"] = formulas === 0 ? "yes" : "no";
+  status.textContent = formulas === 0 ? "no formula to calculate" : "calculating…";
   document.getElementById("data")!.textContent = "";
 });
+
+takePaste(grid);
 
 // The pane in the frame may be there before the grid: it looks here, and listens.
 Object.assign(window, { kerfsheetGrid: api, [bridge]: gridSheet(api, listeners) });
