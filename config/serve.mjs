@@ -2,6 +2,7 @@
 import { createReadStream, existsSync, readFileSync, statSync } from "node:fs";
 import { createServer as createHttp } from "node:http";
 import { createServer as createHttps } from "node:https";
+import { constants, createBrotliCompress, createGzip } from "node:zlib";
 import { extname, join, normalize, resolve, sep } from "node:path";
 import { headers } from "./headers.mjs";
 
@@ -33,6 +34,17 @@ const building = `<!doctype html>
 <html lang="en"><head><meta charset="utf-8" /><meta http-equiv="refresh" content="2" /><title>Kerfsheet: building</title></head>
 <body><p role="status">Kerfsheet is being built; this takes about a minute the first time. The page loads itself when it is ready.</p></body></html>`;
 
+/** Text is packed as the browser takes it; quickly, since it is packed at every request. */
+const packings = [
+  { name: "br", make: () => createBrotliCompress({ params: { [constants.BROTLI_PARAM_QUALITY]: 4 } }) },
+  { name: "gzip", make: () => createGzip({ level: 4 }) },
+];
+const packing = (request, end) => {
+  if (![".html", ".js", ".css", ".json", ".svg", ".xml"].includes(end)) return undefined;
+  const taken = String(request.headers["accept-encoding"] ?? "").split(/\s*,\s*/);
+  return packings.find(({ name }) => taken.some((t) => t.split(";")[0] === name && !/;\s*q=0(\.0*)?$/.test(t)));
+};
+
 const answer = (root, state) => (request, response) => {
   const host = (request.headers.host ?? "").replace(/:\d+$/, "");
   if (host !== "127.0.0.1" && host !== "localhost") return response.writeHead(421).end("wrong host");
@@ -49,12 +61,17 @@ const answer = (root, state) => (request, response) => {
   }
   const file = fileFor(root, request.url);
   if (file === undefined) return response.writeHead(404, { "Content-Type": "text/plain" }).end("not found");
+  const packed = packing(request, extname(file));
   response.writeHead(200, {
     "Content-Type": types[extname(file)] ?? "application/octet-stream",
     "Cache-Control": "no-cache",
+    Vary: "Accept-Encoding",
+    ...(packed && { "Content-Encoding": packed.name }),
     ...headers(request.url),
   });
-  return request.method === "HEAD" ? response.end() : createReadStream(file).pipe(response);
+  if (request.method === "HEAD") return response.end();
+  const stream = createReadStream(file);
+  return (packed === undefined ? stream : stream.pipe(packed.make())).pipe(response);
 };
 
 /** Serves `root` on 127.0.0.1 at `port` or the next free one; with a certificate, over https. Until `state.ready`, a page that waits. */

@@ -171,6 +171,10 @@ export function bookBar(grid: Grid, starting: (formulas: number) => void): Work 
   act("send", () => send(grid, work));
   act("print", () => printSheet(grid));
   grid.beforeCommand((id) => {
+    if (/text-to-number|protection|permission/.test(id)) {
+      note("Grades such as 304 stay text, and nothing is locked here: that is done in Excel.");
+      return false;
+    }
     if (!structural.test(id)) return true;
     note("Rows, columns and sheets are added, moved and named in Excel: here only cells are saved.");
     return false;

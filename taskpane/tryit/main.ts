@@ -2,8 +2,11 @@ import "./page.css";
 import { demoBook } from "../../functions/workbook/samples/books";
 import { bridge } from "../sheet/sheet";
 import { bookBar } from "./bookBar";
-import { makeGrid } from "./grid";
+import { chartPanel } from "./charts";
+import { isDark, makeGrid } from "./grid";
 import { gridSheet } from "./gridSheet";
+import { moveByKeys } from "./keys";
+import { widenColumns } from "./looks";
 import { takePaste } from "./paste";
 import { snapshot } from "./snapshot";
 
@@ -29,11 +32,22 @@ const tellAll = (): void => {
   for (const tell of listeners) tell();
 };
 
+/** Once for each sheet that comes into sight, and after each calculation. */
+let widened = "";
+const widen = (): void => {
+  const name = api.getActiveWorkbook()?.getActiveSheet().getSheetName() ?? "";
+  if (name === widened || status.dataset["ready"] !== "yes") return;
+  widened = name;
+  widenColumns(api);
+};
+listeners.add(widen);
+
 api.getFormula().calculationResultApplied(() => {
   if (status.dataset["ready"] !== "yes") {
     status.textContent = `calculated in ${((performance.now() - started) / 1000).toFixed(1)} s`;
     status.dataset["ready"] = "yes";
   }
+  widened = "";
   tellAll();
 });
 
@@ -44,7 +58,7 @@ for (const [target, event] of [
 ] as const)
   target?.addEventListener(event, () => setTimeout(tellAll, 30));
 
-bookBar(grid, (formulas) => {
+const work = bookBar(grid, (formulas) => {
   started = performance.now();
   status.dataset["ready"] = formulas === 0 ? "yes" : "no";
   status.textContent = formulas === 0 ? "no formula to calculate" : "calculating…";
@@ -52,7 +66,13 @@ bookBar(grid, (formulas) => {
 });
 
 takePaste(grid);
+moveByKeys(grid.focus);
+matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
+  grid.dark(isDark());
+});
+const sheet = gridSheet(api, listeners);
+listeners.add(chartPanel(grid, work, sheet));
 
 // The pane in the frame may be there before the grid: it looks here, and listens.
-Object.assign(window, { kerfsheetGrid: api, [bridge]: gridSheet(api, listeners) });
+Object.assign(window, { kerfsheetGrid: api, [bridge]: sheet });
 window.dispatchEvent(new Event(bridge));

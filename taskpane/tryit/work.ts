@@ -34,6 +34,7 @@ const newId = (): string => `${Date.now()}-${(lastId += 1)}-${crypto.randomUUID(
 
 interface State {
   opened: Promise<OpenedBook> | undefined;
+  readonly isStart: boolean;
   file: string;
   id: string;
   /** Counts changes; what was saved is one of them. */
@@ -43,6 +44,7 @@ interface State {
 
 const fresh = (file: string, opened?: OpenedBook): State => ({
   opened: opened && Promise.resolve(opened),
+  isStart: opened === undefined,
   file,
   id: newId(),
   revision: 0,
@@ -73,6 +75,11 @@ export class Work {
 
   isDraft(id: string): boolean {
     return this.state.id === id;
+  }
+
+  /** It is the page's own workbook. */
+  isStart(): boolean {
+    return this.state.isStart;
   }
 
   changed(): boolean {

@@ -47,6 +47,17 @@ describe("the server", () => {
     expect((await ask("/")).headers.location).toBe("/tryit/");
   });
 
+  it("packs text as it is asked to (RFC 9110, 12.5.3), and not where it is not", async () => {
+    for (const [accept, expected] of [
+      ["gzip, deflate, br", "br"],
+      ["gzip", "gzip"],
+      ["br;q=0, gzip", "gzip"],
+      ["identity", undefined],
+    ] as const)
+      expect((await ask("/functions.json", { "accept-encoding": accept })).headers["content-encoding"]).toBe(expected);
+    expect((await ask("/functions.json")).body).toBe("{}");
+  });
+
   it("gives nothing above its folder", async () => {
     for (const path of [
       "/../secret.txt",

@@ -1,0 +1,237 @@
+import { readFileSync } from "node:fs";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { browserPath, openTryit } from "./open";
+
+/** The page as a place to work at: charts, digits, keys, sentences, looks. */
+
+interface Range {
+  getRawValue(): unknown;
+  getDisplayValue(): string;
+  setValue(v: unknown): void;
+  activate(): void;
+}
+interface Sheet {
+  getRange(a: string): Range;
+  getColumnWidth(c: number): number;
+}
+declare const window: {
+  kerfsheetGrid: {
+    getActiveWorkbook(): {
+      getActiveSheet(): Sheet;
+      getSheetByName(name: string): Sheet;
+      setActiveSheet(s: Sheet): void;
+      insertSheet(): unknown;
+    };
+    executeCommand(id: string): Promise<boolean>;
+    undo(): Promise<boolean>;
+  };
+};
+
+describe.runIf(browserPath !== undefined)("the desk", () => {
+  let opened: Awaited<ReturnType<typeof openTryit>>;
+  let page: Page;
+  beforeAll(async () => {
+    opened = await openTryit();
+    ({ page } = opened);
+  });
+  afterAll(() => opened.close());
+
+  const show = async (name: string): Promise<void> => {
+    await page.evaluate((n) => {
+      const book = window.kerfsheetGrid.getActiveWorkbook();
+      book.setActiveSheet(book.getSheetByName(n));
+    }, name);
+    await page.keyboard.press("Shift");
+  };
+  const set = (sheet: string, a1: string, v: unknown): Promise<void> =>
+    page.evaluate(
+      ([n, at, what]) =>
+        window.kerfsheetGrid
+          .getActiveWorkbook()
+          .getSheetByName(n as string)
+          .getRange(at as string)
+          .setValue(what),
+      [sheet, a1, v] as const,
+    );
+  const select = async (a1: string): Promise<void> => {
+    await page.evaluate((at) => {
+      window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at).activate();
+    }, a1);
+    await page.keyboard.press("Shift");
+  };
+  const strip = (): Promise<string | null> => page.textContent("#explain");
+  const focused = (): Promise<string> =>
+    page.evaluate(() =>
+      document.activeElement!.closest(".files")
+        ? "bar"
+        : document.activeElement!.closest("#charts")
+          ? "charts"
+          : document.activeElement!.id === "pane"
+            ? "pane"
+            : "grid",
+    );
+  const pictures = (): Promise<string[]> =>
+    page.evaluate(() => [...document.querySelectorAll<HTMLCanvasElement>("#charts canvas")].map((c) => c.toDataURL()));
+
+  it("draws the charts of the sheet in sight, with title, axes and names from its own parts, and no others", async () => {
+    expect(await page.isVisible("#charts")).toBe(false);
+    await show("Curves");
+    await expect.poll(() => page.locator("#charts figure").count(), { timeout: 15_000 }).toBe(2);
+    expect(await page.locator("#charts figcaption").allTextContents()).toEqual([
+      "Where two lines cross, the cheapest offer changes",
+      "Cost of one cut, and what it is made of",
+    ]);
+    expect(await page.locator("#charts figure >> nth=1 >> li").allTextContents()).toEqual([
+      "cutting",
+      "handling",
+      "blade wear",
+      "blade change",
+    ]);
+    expect(await page.locator("#charts .legend >> nth=0 >> li").allTextContents()).toEqual([
+      "in use, bi-metal",
+      "offer P, carbide",
+      "offer Q, carbide",
+      "offer R, bi-metal",
+      "a saw hour now",
+    ]);
+    expect(await page.locator("#charts [role=img] >> nth=0").getAttribute("aria-label")).toMatch(
+      /lines cross where two/,
+    );
+  });
+
+  it("draws them anew when a cell on another sheet changes", async () => {
+    const before = await pictures();
+    await set("Purchase", "B5", 360);
+    await expect.poll(async () => (await pictures())[0] !== before[0], { timeout: 15_000 }).toBe(true);
+    expect((await pictures())[1]).not.toBe(before[1]);
+    await set("Purchase", "B5", 180);
+    await expect.poll(async () => (await pictures())[0] === before[0], { timeout: 15_000 }).toBe(true);
+  });
+
+  it("draws them in the dark too", async () => {
+    const before = await pictures();
+    await page.emulateMedia({ colorScheme: "dark" });
+    await expect.poll(async () => (await pictures())[0] !== before[0], { timeout: 15_000 }).toBe(true);
+    await page.emulateMedia({ colorScheme: "light" });
+    await expect.poll(async () => (await pictures())[0] === before[0], { timeout: 15_000 }).toBe(true);
+  });
+
+  it("F6 and Ctrl+F6 go from bar to grid to charts to pane and back; Shift+F6 the other way", async () => {
+    await page.focus("#open");
+    const way: string[] = [];
+    for (const key of ["F6", "F6", "Control+F6", "F6", "Shift+F6", "Shift+F6"]) {
+      await page.keyboard.press(key);
+      way.push(await focused());
+    }
+    expect(way).toEqual(["grid", "charts", "pane", "bar", "pane", "charts"]);
+    expect(await page.textContent(".bar")).toMatch(/F6/);
+  });
+
+  it("Tab in the bar and the pane never enters the grid", async () => {
+    await show("Estimate");
+    await expect.poll(() => page.isVisible("#charts")).toBe(false);
+    for (const key of ["Tab", "Shift+Tab"]) {
+      await page.focus("#open");
+      const way = new Set<string>();
+      for (let i = 0; i < 40; i += 1) {
+        await page.keyboard.press(key);
+        way.add(await focused());
+        if (key === "Shift+Tab" && i > 2) break;
+      }
+      if (key === "Tab") expect(way).toEqual(new Set(["bar", "pane"]));
+    }
+  });
+
+  it("shows a calculated number with four digits, and keeps all of it", async () => {
+    await set("Estimate", "S1", { f: '=SAW.AREA("round 7")' });
+    await set("Estimate", "S2", { f: "=S1*1000" });
+    await expect
+      .poll(() =>
+        page.evaluate(() => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange("S2").getDisplayValue()),
+      )
+      .toBe("38485");
+    const [shown, raw] = await page.evaluate(() => {
+      const cell = window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange("S1");
+      return [cell.getDisplayValue(), cell.getRawValue()] as const;
+    });
+    expect(shown).toBe("38.48");
+    expect(raw).toBeCloseTo(Math.PI * 12.25, 12);
+  });
+
+  it("widens a column that is too narrow for its numbers", async () => {
+    const width = (): Promise<number> =>
+      page.evaluate(() => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getColumnWidth(10));
+    const before = await width();
+    await set("Estimate", "K30", { f: "=12345678901" });
+    await expect.poll(width, { timeout: 10_000 }).toBeGreaterThan(before);
+  });
+
+  it("says what a selection comes to in the strip", async () => {
+    await select("E5:E7");
+    await expect.poll(strip).toMatch(/3 numbers, sum 54, mean 18, 12 to 30/);
+  });
+
+  it.each([
+    ['=CUTTIME("round 7",2.14)', /written SAW\.CUTTIME/],
+    ['=SAW.CUTIME("round 7",2.14)', /did you mean SAW\.CUTTIME/],
+    ["=SUMM(E5:E7)", /did you mean SUM\?/],
+  ])("says what is mistyped: %s", async (formula, says) => {
+    await set("Estimate", "T9", { f: formula });
+    await page.waitForTimeout(700);
+    await select("T9");
+    await expect.poll(strip).toMatch(says);
+  });
+
+  it("the grid's menu offers nothing that would spoil a grade or that no file can keep", async () => {
+    await page.waitForTimeout(3000);
+    await page.mouse.click(300, 400, { button: "right" });
+    await expect.poll(() => page.textContent("body")).toMatch(/Paste Special/);
+    const menu = await page.textContent("body");
+    expect(menu).not.toMatch(/Text to Number|Protect/i);
+    await page.keyboard.press("Escape");
+  });
+
+  it("under 800 px the pane goes below the grid", async () => {
+    await page.setViewportSize({ width: 800, height: 900 });
+    const [grid, pane] = await Promise.all(["#grid", "#pane"].map((s) => page.locator(s).boundingBox()));
+    expect(pane!.y).toBeGreaterThanOrEqual(grid!.y + grid!.height);
+    expect(pane!.width).toBeGreaterThan(700);
+    await page.setViewportSize({ width: 1500, height: 900 });
+  });
+
+  it.each([
+    ["light", ""],
+    ["dark", ""],
+    ["light", "#send"],
+    ["dark", "#send"],
+  ] as const)("has no fault that axe finds, %s, with the question of %s", async (colorScheme, ask) => {
+    await page.emulateMedia({ colorScheme });
+    await show("Curves");
+    await expect.poll(() => page.locator("#charts figure").count(), { timeout: 15_000 }).toBe(2);
+    if (ask !== "") await page.click(ask);
+    await page.evaluate(readFileSync("node_modules/axe-core/axe.min.js", "utf8"));
+    const faults = await page.evaluate(async () => {
+      const axe = (
+        globalThis as never as {
+          axe: { run(c: unknown): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+        }
+      ).axe;
+      // The grid itself is its makers': only what stands around it is ours.
+      const { violations } = await axe.run({ exclude: ["#grid", "#pane"] });
+      return violations.map((v) => `${v.id}: ${v.nodes[0]?.html ?? ""}`);
+    });
+    if (ask !== "") await page.click("#ask-no");
+    expect(faults).toEqual([]);
+  });
+
+  it("asks nothing of any other machine, breaks no policy, and is sent packed", async () => {
+    expect([
+      ...new Set(opened.seen.requests.filter((u) => !u.startsWith("blob:")).map((r) => new URL(r).origin)),
+    ]).toEqual([opened.origin]);
+    expect(opened.seen.problems).toEqual([]);
+    const response = await page.request.get(`${opened.origin}/tryit/page.js`);
+    expect(response.headers()["content-encoding"]).toMatch(/^(br|gzip)$/);
+    expect(await response.text()).toBe(readFileSync("dist/tryit/page.js", "utf8"));
+  });
+});
