@@ -197,6 +197,8 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
     calculate: () => calculateAll(api, formulas),
     ...watched(api),
     formulas,
+    filled: (unit: string, sheet: string, row: number, column: number): unknown =>
+      formulas.getArrayFormulaCellData()[unit]?.[sheet]?.[row]?.[column]?.v,
     /** The keyboard is the grid's. */
     focus: () => {
       univer.__getInjector().get(ILayoutService).focus();

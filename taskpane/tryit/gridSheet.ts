@@ -33,18 +33,18 @@ const cellOf = (content: Content): ICellData => {
 const valueOf = (cell: unknown): Value =>
   typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean" ? cell : "";
 
-/** As calculated, not as shown; a cell that a formula spills into has only what it shows, with the digits it shows. */
-function valuesOf(range: Range): Value[][] {
-  const shown = range.getValues();
-  return range
+/** What formulas fill beside their own cells, as the engine keeps it. */
+export type Filled = (unit: string, sheet: string, row: number, column: number) => unknown;
+
+/** As calculated, not as shown; a cell that a formula spills into has its value in the engine only. */
+const valuesOf = (range: Range, filled: Filled): Value[][] =>
+  range
     .getRawValues()
     .map((line, r) =>
-      line.map((raw, c) => (raw === null || raw === undefined ? asNumber(valueOf(shown[r]?.[c])) : valueOf(raw))),
+      line.map((raw, c) =>
+        valueOf(raw ?? filled(range.getUnitId(), range.getSheetId(), range.getRow() + r, range.getColumn() + c)),
+      ),
     );
-}
-
-const asNumber = (value: Value): Value =>
-  typeof value === "string" && value.trim() !== "" && Number.isFinite(Number(value)) ? Number(value) : value;
 
 /** The first cell that would be written over. */
 function taken({ at }: Order, cells: readonly (readonly unknown[])[]): Outcome | undefined {
@@ -93,23 +93,23 @@ function sheetOf(book: Book, name: string): NonNullable<ReturnType<Book["getShee
   return sheet;
 }
 
-const readIn = (book: Book, references: readonly string[]): ReturnType<Sheet["read"]> =>
+const readIn = (book: Book, references: readonly string[], filled: Filled): ReturnType<Sheet["read"]> =>
   later(() =>
     references.map((reference) => {
       const { sheet, rest } = splitReference(
         isCells(reference) ? reference : (book.getDefinedName(reference)?.getFormulaOrRefString() ?? reference),
       );
       const on = sheet === undefined ? book.getActiveSheet() : sheetOf(book, sheet);
-      return valuesOf(on.getRange(rest.replace(/\$/g, "")));
+      return valuesOf(on.getRange(rest.replace(/\$/g, "")), filled);
     }),
   );
 
 /** The whole of a sheet at once: the grid holds it in this page anyway. It does not say what spills into a cell. */
-function blockIn(book: Book, name: string, from: number): Block {
+function blockIn(book: Book, name: string, from: number, filled: Filled): Block {
   const sheet = sheetOf(book, name);
   const cells = sheet.getRange(from, 0, sheet.getLastRow() + 1 - from, sheet.getLastColumn() + 1);
   const formulas = cells.getFormulas();
-  const values = valuesOf(cells);
+  const values = valuesOf(cells, filled);
   return {
     row: from,
     column: 0,
@@ -160,9 +160,9 @@ function writer(book: () => Book): Pick<Sheet, "write" | "undo"> {
 }
 
 /** A grid has no tables: the sheet of that name whose headings stand within its first rows, and its first blank row below. */
-function appendIn(book: Book, name: string, row: LoggedRow, write: Sheet["write"]): Promise<Outcome> {
+function appendIn(book: Book, name: string, row: LoggedRow, write: Sheet["write"], filled: Filled): Promise<Outcome> {
   const sheet = book.getSheetByName(name);
-  const lines = sheet === null ? [] : blockIn(book, name, 0).values;
+  const lines = sheet === null ? [] : blockIn(book, name, 0, filled).values;
   const head = lines.slice(0, 20).findIndex((line) => line.includes("section") && line.includes("minutes"));
   if (head < 0) return Promise.resolve({ did: "refused", why: refusals.noTable(name) });
   const cells = logRow(lines[head]!, row);
@@ -173,12 +173,12 @@ function appendIn(book: Book, name: string, row: LoggedRow, write: Sheet["write"
 }
 
 /** The grid of the try-it page as the pane knows a sheet. `listeners` are told when the selection may have moved. */
-export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
+export function gridSheet(api: FUniver, listeners: Set<() => void>, filled: Filled): Sheet {
   const book = () => api.getActiveWorkbook()!;
   const writes = writer(book);
   return {
     selected: () => selectedIn(book()),
-    read: (references) => readIn(book(), references),
+    read: (references) => readIn(book(), references, filled),
     ...writes,
     onSelect: (tell) => {
       listeners.add(tell);
@@ -190,7 +190,7 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
           .getSheets()
           .map((s) => ({ name: s.getSheetName(), hidden: s.isSheetHidden() })),
       ),
-    block: (sheet, from) => later(() => blockIn(book(), sheet, from)),
+    block: (sheet, from) => later(() => blockIn(book(), sheet, from, filled)),
     go: (place) =>
       later(() => {
         goIn(book(), place);
@@ -198,6 +198,6 @@ export function gridSheet(api: FUniver, listeners: Set<() => void>): Sheet {
       }),
     copyValues: () => Promise.resolve({ did: "refused", why: refusals.excelOnly }),
     reenter: () => Promise.resolve(refusals.neverStuck),
-    append: (table, row) => appendIn(book(), table, row, writes.write),
+    append: (table, row) => appendIn(book(), table, row, writes.write, filled),
   };
 }

@@ -70,7 +70,7 @@ moveByKeys(grid.focus);
 matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
   grid.dark(isDark());
 });
-const sheet = gridSheet(api, listeners);
+const sheet = gridSheet(api, listeners, grid.filled);
 listeners.add(chartPanel(grid, work, sheet));
 
 // The pane in the frame may be there before the grid: it looks here, and listens.

@@ -1,7 +1,7 @@
 import { callsIn } from "../sheet/callsIn";
 import { isError } from "../../functions/formula/cellErrors";
 import { explain, type Asked } from "./explain";
-import type { Block, Place, Sheet, Stuck } from "../sheet/sheet";
+import type { Block, Place, Sheet, Stuck, Value } from "../sheet/sheet";
 import { typedFormula } from "../sheet/typedFormula";
 
 /** At most so many cells of a workbook are read, and the reasons of so many errors looked for. */
@@ -15,7 +15,7 @@ export interface Uses {
   /** Cells in error of such formulas, those that they spill into included. */
   readonly wrong: number;
   /** The cells in error by their sentence, most cells first. */
-  readonly groups: readonly (readonly [sentence: string, places: readonly Place[]])[];
+  readonly groups: readonly (readonly [sentence: string, places: readonly InError[]])[];
   /** Cells that stay at #NAME? until their formula is typed again, by sheet. */
   readonly stuck: ReadonlyMap<string, readonly Stuck[]>;
   /** Cells for each function, by its name. */
@@ -26,7 +26,13 @@ export interface Uses {
   readonly hidden: ReadonlySet<string>;
 }
 
-type Wrong = Asked & Place;
+/** A cell in error, and the text that its row begins with: by that a person knows the line. */
+export type InError = Place & { readonly line: string };
+type Wrong = Asked & InError;
+
+/** The first text of a row that no formula makes. */
+const lineOf = (formulas: readonly unknown[], values: readonly Value[]): string =>
+  values.find((v, c): v is string => typeof v === "string" && v !== "" && formulas[c] === v && !isError(v)) ?? "";
 
 /** A formula of ours that the add-in was not there for: recalculating does not mend it, typing it again does. */
 const isStuck = ({ formula, value, offset }: Wrong): boolean =>
@@ -67,6 +73,7 @@ function take(
           column: column + c,
           formula,
           value,
+          line: lineOf(line, values[r]!),
           ...(spill === undefined ? {} : { offset: spill.offset }),
         });
     });
@@ -76,8 +83,8 @@ function take(
 
 /** The reasons, a few at a time. */
 async function reasons(wrong: readonly Wrong[], sheet: Sheet, tell: (text: string) => void): Promise<Uses["groups"]> {
-  const groups = new Map<string, Place[]>();
-  const put = (sentence: string, place: Place): void =>
+  const groups = new Map<string, InError[]>();
+  const put = (sentence: string, place: InError): void =>
     void groups.set(sentence, [...(groups.get(sentence) ?? []), place]);
   for (let i = 0; i < Math.min(wrong.length, limits.reasons); i += together) {
     tell(`Looking for the reason, cell in error ${i + 1} of ${wrong.length} …`);

@@ -1,13 +1,13 @@
 import { shown } from "../sheet/address";
 import { button, element, row } from "../controls/element";
 import { logCut } from "./logCut";
-import { listUses, type Uses } from "./listUses";
+import { listUses, type InError, type Uses } from "./listUses";
 import { reenterView } from "./reenterView";
 import { refusals } from "../sheet/refusals";
-import type { Copied, Place, Sheet, Tab } from "../sheet/sheet";
+import type { Copied, Sheet, Tab } from "../sheet/sheet";
 import type { Store } from "../sheet/store";
 
-/** So many cells of one sentence are shown. */
+/** So many rows of one sentence are shown. */
 const mostShown = 20;
 
 const counted = (n: number, of: string): string => `${n.toLocaleString("en-US")} ${of}${n === 1 ? "" : "s"}`;
@@ -40,22 +40,38 @@ function task(
   return { button: made, status, say };
 }
 
-/** The cells of one sentence, each a way to it; a hidden sheet has none. */
-const places = (all: readonly Place[], hidden: Uses["hidden"], sheet: Sheet, say: Say): HTMLElement =>
-  element(
+/** The cells of a row as one. */
+function rowsOf(all: readonly InError[]): readonly (readonly InError[])[] {
+  const rows = new Map<string, InError[]>();
+  for (const one of all) {
+    const key = `${one.row} ${one.sheet}`;
+    rows.set(key, [...(rows.get(key) ?? []), one]);
+  }
+  return [...rows.values()];
+}
+
+const rowLabel = ([first, ...more]: readonly InError[]): string =>
+  `${shown(first!)}${more.length === 0 ? "" : ` and ${more.length} more`}${first!.line === "" ? "" : `: ${first!.line.slice(0, 60)}`}`;
+
+/** The rows of one sentence, each a way to its first cell; a hidden sheet has none. */
+function places(all: readonly InError[], hidden: Uses["hidden"], sheet: Sheet, say: Say): HTMLElement {
+  const rows = rowsOf(all);
+  const left = rows.slice(mostShown).reduce((n, row) => n + row.length, 0);
+  return element(
     "p",
     { class: "recents" },
-    ...all.slice(0, mostShown).map((place) =>
-      hidden.has(place.sheet)
-        ? element("span", {}, `${shown(place)} (hidden)`)
-        : button(shown(place), () => {
-            sheet.go(place).catch((problem: unknown) => {
+    ...rows.slice(0, mostShown).map((row) =>
+      hidden.has(row[0]!.sheet)
+        ? element("span", {}, `${rowLabel(row)} (hidden)`)
+        : button(rowLabel(row), () => {
+            sheet.go(row[0]!).catch((problem: unknown) => {
               say(messageOf(problem));
             });
           }),
     ),
-    ...(all.length > mostShown ? [`and ${counted(all.length - mostShown, "more cell")}`] : []),
+    ...(left > 0 ? [`and ${counted(left, "more cell")}`] : []),
   );
+}
 
 const found = ({ groups, stuck, functions, unread, hidden }: Uses, sheet: Sheet, say: Say): readonly Node[] => [
   ...(unread === "" ? [] : [element("p", { class: "problem" }, unread)]),

@@ -117,6 +117,38 @@ describe.runIf(browserPath !== undefined)("the desk", () => {
     await expect.poll(async () => (await pictures())[0] === before[0], { timeout: 15_000 }).toBe(true);
   });
 
+  it("counts what is priced, says what is not, and the pane lists the refused line by its own text", async () => {
+    const figures = (): Promise<unknown[]> =>
+      page.evaluate(() => {
+        const estimate = window.kerfsheetGrid.getActiveWorkbook().getSheetByName("Estimate");
+        return ["G7", "B26", "B33"].map((at) => estimate.getRange(at).getRawValue());
+      });
+    const [, words, before] = await figures();
+    expect(words).toBe("17 priced, 0 refused");
+    const price = Number((await figures())[0]);
+    await set("Estimate", "A7", "roud 7");
+    await expect.poll(async () => (await figures())[1], { timeout: 10_000 }).toBe("16 priced, 1 refused");
+    expect(Number((await figures())[2])).toBeCloseTo(Number(before) - price, 6);
+    const pane = page.frameLocator("#pane");
+    await pane.locator("#tab-workbook").click();
+    await pane.locator("#panel-workbook .main").first().click();
+    const rows = pane.locator("#panel-workbook .list .recents button");
+    await expect
+      .poll(() => rows.allTextContents(), { timeout: 15_000 })
+      .toContainEqual(expect.stringMatching(/^Estimate!F7 and 12 more: roud 7$/));
+    await set("Estimate", "A7", "round 7");
+    await expect.poll(async () => (await figures())[1], { timeout: 10_000 }).toBe("17 priced, 0 refused");
+  });
+
+  it("says beside each line how it was read", async () => {
+    const read = await page.evaluate(() => {
+      const estimate = window.kerfsheetGrid.getActiveWorkbook().getSheetByName("Estimate");
+      return estimate.getRange("F20").getRawValue();
+    });
+    expect(read).toMatch(/3\.5 in|3-1\/2/);
+    expect(read).toMatch(/4140/);
+  });
+
   it("F6 and Ctrl+F6 go from bar to grid to charts to pane and back; Shift+F6 the other way", async () => {
     await page.focus("#open");
     const way: string[] = [];

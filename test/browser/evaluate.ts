@@ -29,6 +29,13 @@ const numbers = (ranges: readonly Range[]): number[] =>
 const native = {
   SUM: (...ranges: Range[]) => numbers(ranges).reduce((a, b) => a + b, 0),
   COUNT: (...ranges: Range[]) => numbers(ranges).length,
+  COUNTA: (...ranges: Range[]) => ranges.flat(2).filter((c) => c !== null && c !== "").length,
+  /** Only the one comparison that the samples make. */
+  SUMIF: (tested: Range, above: string, summed: Range = tested) => {
+    if (above !== ">0") throw new Error(`SUMIF with ${above} is not known here`);
+    const kept = tested.map((row, r) => row.map((c, i) => (typeof c === "number" && c > 0 ? summed[r]![i]! : null)));
+    return numbers([kept]).reduce((a, b) => a + b, 0);
+  },
   SUMPRODUCT: (a: Range, b: Range) =>
     a.reduce((sum, row, r) => sum + row.reduce<number>((s, cell, c) => s + Number(cell) * Number(b[r]![c]), 0), 0),
   ABS: (x: number) => Math.abs(x),

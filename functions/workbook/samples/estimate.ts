@@ -23,6 +23,7 @@ const lines: readonly (readonly [string, string | null, string | number | null, 
   ["HEB 200 S355J2 x 1500 mm", null, null, "bi-metal", 6],
 ];
 const heads = [
+  "read as",
   "price line",
   "price each",
   "minutes",
@@ -39,7 +40,7 @@ const heads = [
 const first = 5;
 const last = first + lines.length - 1;
 const totals = last + 2;
-const breaks = totals + 13;
+const breaks = totals + 15;
 
 /** One formula per cell; the heading above it is what it shows, so the sheet's own headings choose the results. */
 const line = (cells: (typeof lines)[number], i: number) => {
@@ -52,27 +53,39 @@ const line = (cells: (typeof lines)[number], i: number) => {
   );
 };
 const all = (column: string): string => `${column}${first}:${column}${last}`;
+const results = (head: (typeof heads)[number]): string => all(columnName(heads.indexOf(head) + 5));
+/** Of the lines that are priced: what is refused is an error, which no comparison takes. */
+const priced = (cells: string): string => `SUMIF(${results("price line")},">0",${cells})`;
+/** Where each figure below the lines stands. */
+const at = (row: number): string => `B${totals + row}`;
 
 /** Excel's own functions over the lines; the last two rows add the money up a second way. */
 const sums = [
   ...formatted({ 1: "0" }, [
-    plain("lines", `=COUNT(${all("F")})`),
-    plain("pieces", `=SUM(${all("E")})`),
-    plain("bars to pull", `=SUM(${all("O")})`),
+    plain("lines priced", `=COUNT(${results("price line")})`),
+    plain("lines refused", `=COUNTA(${all("A")})-${at(1)}`),
   ]),
-  ...formatted({ 1: "#,##0" }, [plain("mass, lb", `=SUM(${all("Q")})`)]),
+  plain("the figures below count", `=${at(1)}&" priced, "&${at(2)}&" refused"`),
+  ...formatted({ 1: "0" }, [
+    plain("pieces", `=${priced(all("E"))}`),
+    plain("bars to pull", `=${priced(results("bars"))}`),
+  ]),
+  ...formatted({ 1: "#,##0" }, [plain("mass, lb", `=${priced(results("mass"))}`)]),
   ...formatted({ 1: "0.0" }, [
-    plain("saw hours, nominal", `=SUM(${all("H")})/60`),
-    plain("saw hours if every cut runs fast", `=SUM(${all("I")})/60`),
-    plain("saw hours if every cut runs slow", `=SUM(${all("J")})/60`),
+    plain("saw hours, nominal", `=${priced(results("minutes"))}/60`),
+    plain("saw hours if every cut runs fast", `=${priced(results("minutes low"))}/60`),
+    plain("saw hours if every cut runs slow", `=${priced(results("minutes high"))}/60`),
   ]),
   ...formatted({ 1: "#,##0.00" }, [
-    plain("price of all lines", `=SUM(${all("F")})`),
-    plain("price for each saw hour", `=B${totals + 8}/B${totals + 5}`),
-    plain("pieces times price each", `=SUMPRODUCT(${all("E")},${all("G")})`),
+    plain("price of all lines", `=${priced(results("price line"))}`),
+    plain("price for each saw hour", `=${at(10)}/${at(7)}`),
+    plain(
+      "pieces times price each",
+      `=IF(${at(2)}=0,SUMPRODUCT(${all("E")},${results("price each")}),"a line is refused")`,
+    ),
   ]),
   ...formatted({ 1: "General" }, [
-    plain("the two sums", `=IF(ABS(B${totals + 10}-B${totals + 8})<0.005,"agree","differ")`),
+    plain("the two sums", `=IF(${at(2)}=0,IF(ABS(${at(12)}-${at(10)})<0.005,"agree","differ"),"a line is refused")`),
   ]),
 ];
 
@@ -80,7 +93,7 @@ const quantities = [1, 5, 18, 19, 36, 37, 100];
 
 export const estimate: SampleSheet = {
   name: "Estimate",
-  widths: [265, 100, 80, 115, 65, 85, 80, 75, 75, 75, 60, 75, 75, 60, 60, 75, 80],
+  widths: [265, 100, 80, 115, 65, 330, 85, 80, 75, 75, 75, 60, 75, 75, 60, 60, 75, 80],
   rows: [
     ...invented(
       "Quote lines",
@@ -88,6 +101,7 @@ export const estimate: SampleSheet = {
         null,
         null,
         "in, or with its unit",
+        null,
         null,
         null,
         "money",
@@ -107,16 +121,16 @@ export const estimate: SampleSheet = {
     head("size or description", "material", "length", "wanted", "pieces", ...heads),
     ...formatted(
       {
-        5: "#,##0.00",
         6: "#,##0.00",
-        7: "0.0",
+        7: "#,##0.00",
         8: "0.0",
         9: "0.0",
-        11: "0.00",
-        13: "0",
+        10: "0.0",
+        12: "0.00",
         14: "0",
-        15: "0.0",
-        16: "#,##0",
+        15: "0",
+        16: "0.0",
+        17: "#,##0",
       },
       lines.map(line),
     ),
@@ -137,6 +151,7 @@ export const estimate: SampleSheet = {
       ),
     ),
     plain(),
+    note("A refused line is in no sum. Which lines are refused, and why: the pane, tab Workbook, Find them."),
     note(
       "Minutes and rates are nominal, the middle figure between low and high. Not every line runs fast, or slow, at once: the hours of all lines lie between the two sums. The price is for sawing; the bar in the pieces is not in it.",
     ),
@@ -147,12 +162,12 @@ export const estimate: SampleSheet = {
   frozen: { rows: first - 1, columns: 1 },
   inputs: [`A${first}:E${last}`, `A${breaks + 1}:A${breaks + quantities.length}`],
   tables: [
-    { name: "QuoteLines", area: `A${first - 1}:Q${last}` },
+    { name: "QuoteLines", area: `A${first - 1}:R${last}` },
     { name: "QuantityBreaks", area: `A${breaks}:C${breaks + quantities.length}` },
   ],
   lists: [
     { area: all("D"), words: [...bladeClasses, "cheapest"] },
     { area: all("B"), words: someGrades, free: true },
   ],
-  print: { area: `A1:Q${breaks + quantities.length + 3}`, pages: "wide", turned: true },
+  print: { area: `A1:R${breaks + quantities.length + 4}`, pages: "wide", turned: true },
 };
