@@ -93,11 +93,11 @@ describe.runIf(browserPath !== undefined)("work on the try-it page", () => {
     await drafted();
     await page.reload();
     await page.waitForSelector('#status[data-ready="yes"]');
-    await expect.poll(() => page.textContent("#drafts")).toMatch(/kerfsheet\.xlsx/);
+    await expect.poll(() => page.textContent("#drafts"), { timeout: 20_000 }).toMatch(/kerfsheet\.xlsx/);
     expect(await value("E5")).toBe(30);
     await page.click("text=Open the draft");
     await expect.poll(() => value("E5"), { timeout: 20_000 }).toBe(77);
-    await expect.poll(() => page.textContent("#drafts")).toBe("");
+    await expect.poll(() => page.textContent("#drafts"), { timeout: 20_000 }).toBe("");
     await drafted();
     const file = await download(() => page.click("#save"));
     expect(cellsOf(readFileSync(file)).get("Estimate!E5")?.value).toBe(77);
@@ -123,9 +123,9 @@ describe.runIf(browserPath !== undefined)("work on the try-it page", () => {
     await expect.poll(() => page.textContent("#book")).toMatch(/^estimate\.xlsx/);
     await page.reload();
     await page.waitForSelector('#status[data-ready="yes"]');
-    await expect.poll(() => page.textContent("#drafts")).toMatch(/process\.xlsx/);
+    await expect.poll(() => page.textContent("#drafts"), { timeout: 20_000 }).toMatch(/process\.xlsx/);
     await page.click("text=Throw it away");
-    await expect.poll(() => page.textContent("#drafts")).toBe("");
+    await expect.poll(() => page.textContent("#drafts"), { timeout: 20_000 }).toBe("");
   });
 
   it("asks before the page is left with unsaved work, and not without", async () => {

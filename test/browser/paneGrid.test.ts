@@ -179,9 +179,10 @@ describe.runIf(browserPath !== undefined)("the pane beside the grid", () => {
     const here = (await pane.locator("#target").textContent())!;
     const places = pane.locator("#panel-workbook .recents button");
     const other = (await places.allTextContents()).find((p) => !here.includes(p.split("!")[0]!))!;
-    expect(other).toMatch(/^.+![A-Z]+\d+$/);
+    // The cell, and the text that its row begins with.
+    expect(other).toMatch(/^.+![A-Z]+\d+: .+$/);
     await pane.locator("#panel-workbook .recents button", { hasText: other }).first().click();
-    await expect.poll(() => pane.locator("#target").textContent()).toContain(`Selected: ${other}, #`);
+    await expect.poll(() => pane.locator("#target").textContent()).toContain(`Selected: ${other.split(": ")[0]!}, #`);
   });
 
   it("says that copying a sheet works in Excel only", async () => {
