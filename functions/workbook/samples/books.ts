@@ -2,6 +2,7 @@ import { card } from "./card";
 import { contact } from "./contact";
 import { bladeLog, cutLog } from "./logs";
 import { curves } from "./curves";
+import { day } from "./day";
 import { estimate } from "./estimate";
 import { breaks, cutList, whatIf } from "./plans";
 import { mix } from "./mix";
@@ -23,6 +24,7 @@ export const demoBook: readonly SampleSheet[] = [
   whatIf,
   process,
   cutList,
+  day,
   card,
   contact,
   cutLog,
@@ -89,11 +91,13 @@ export const sampleBooks: readonly SampleBook[] = [
             "Process",
             "Three saws, the minutes of each grade on each, cuts as they run now, the week's load, bars to pull.",
           ],
+          ["Day", "A day's jobs on two saws: which on which in which order, what will be late, a bar for each."],
           ["Card", "The operator's card of one job, to print on one page."],
           ["Contact", "What the band meets on its way through a beam."],
         ],
       ),
       process,
+      day,
       card,
       contact,
     ],
