@@ -3,8 +3,8 @@ import { createReadStream, existsSync, readFileSync, statSync } from "node:fs";
 import { createServer as createHttp } from "node:http";
 import { createServer as createHttps } from "node:https";
 import { constants, createBrotliCompress, createGzip } from "node:zlib";
-import { extname, join, normalize, resolve, sep } from "node:path";
-import { headers } from "./headers.mjs";
+import { extname, join, normalize, relative, resolve, sep } from "node:path";
+import { always, headers } from "./headers.mjs";
 
 const types = {
   ".html": "text/html; charset=utf-8",
@@ -60,14 +60,16 @@ const answer = (root, state) => (request, response) => {
     return response.writeHead(503, wait).end(request.method === "HEAD" ? undefined : building);
   }
   const file = fileFor(root, request.url);
-  if (file === undefined) return response.writeHead(404, { "Content-Type": "text/plain" }).end("not found");
+  if (file === undefined) return response.writeHead(404, { "Content-Type": "text/plain", ...always }).end("not found");
+  // By the file that is sent: /./tryit/ and /tryit/%69ndex.html are the same page.
+  const path = `/${relative(root, file).split(sep).join("/")}`;
   const packed = packing(request, extname(file));
   response.writeHead(200, {
     "Content-Type": types[extname(file)] ?? "application/octet-stream",
     "Cache-Control": "no-cache",
     Vary: "Accept-Encoding",
     ...(packed && { "Content-Encoding": packed.name }),
-    ...headers(request.url),
+    ...headers(path),
   });
   if (request.method === "HEAD") return response.end();
   const stream = createReadStream(file);

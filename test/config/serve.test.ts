@@ -47,6 +47,15 @@ describe("the server", () => {
     expect((await ask("/")).headers.location).toBe("/tryit/");
   });
 
+  it("chooses the policy by the file that is sent, and sends one with what is not there", async () => {
+    const policy = async (path: string) => (await ask(path)).headers["content-security-policy"];
+    const page = await policy("/tryit/index.html");
+    expect(page).toContain("img-src 'self' data:");
+    expect([await policy("/./tryit/"), await policy("/tryit/%69ndex.html")]).toEqual([page, page]);
+    expect((await ask("/nowhere")).status).toBe(404);
+    expect(await policy("/nowhere")).toMatch(/default-src 'none'/);
+  });
+
   it("packs text as it is asked to (RFC 9110, 12.5.3), and not where it is not", async () => {
     for (const [accept, expected] of [
       ["gzip, deflate, br", "br"],

@@ -170,6 +170,7 @@ describe("the dependency rules", () => {
       ["item", "cutting/cut"],
       ["time", "cutting/cut"],
       ["yield", "section/section"],
+      ["plan", "cost/lineCost"],
       ["cost", "about/version"],
       ["statistics", "shop/shop"],
       ["records", "item/item"],
