@@ -3,7 +3,7 @@ import { hostFiles } from "../../config/hostFiles.mjs";
 import { call } from "../../functions/bind/call";
 import { Memo } from "../../functions/bind/memo";
 import { parseCall } from "../../functions/bind/parseCall";
-import { slots } from "../../functions/bind/slots";
+import { repeats, slots } from "../../functions/bind/slots";
 import { catalogue } from "../../functions/catalogue";
 import { CellError } from "../../functions/kinds/cell";
 import { openHost, type Host } from "./host";
@@ -91,7 +91,11 @@ describe.skipIf(browserPath === undefined)("the add-in inside Excel on the web, 
     const replies = await host.invoke(
       calls.map(({ entry, args }) => ({
         name: entry.name,
-        args: slots(entry).map((slot, i) => (slot.role === "units" ? (args[i]?.[0]?.[0] ?? null) : (args[i] ?? null))),
+        args: slots(entry).map((slot, i) => {
+          // Repeating arguments come as one list.
+          if (repeats(slot)) return args.slice(i);
+          return slot.role === "units" ? (args[i]?.[0]?.[0] ?? null) : (args[i] ?? null);
+        }),
       })),
     );
     calls.forEach(({ entry, args, formula }, i) => {

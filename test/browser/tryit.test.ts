@@ -94,9 +94,11 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
         if (expected instanceof CellError) expect(got, `${name}!${at}`).toBe(expected.code);
         else if (typeof expected === "number") {
           // A spilled cell gives only what it shows: there the number is compared to its last place.
-          const places = typeof got === "string" ? (got.split(".")[1] ?? "").replace(/\D/g, "").length : 12;
-          expect(Math.abs(Number(String(got).replace(/,/g, "")) - expected), `${name}!${at}`).toBeLessThanOrEqual(
-            typeof got === "string" ? 0.5 * 10 ** -places + 1e-9 : 1e-9 * Math.max(1, Math.abs(expected)),
+          const text = String(got).replace(/,/g, "");
+          const unit = text.endsWith("%") ? 0.01 : 1;
+          const places = typeof got === "string" ? (text.split(".")[1] ?? "").replace(/\D/g, "").length : 12;
+          expect(Math.abs(unit * parseFloat(text) - expected), `${name}!${at}`).toBeLessThanOrEqual(
+            typeof got === "string" ? 0.5 * unit * 10 ** -places + 1e-9 : 1e-9 * Math.max(1, Math.abs(expected)),
           );
         } else expect(got ?? "", `${name}!${at}`).toBe(expected ?? "");
         compared += 1;

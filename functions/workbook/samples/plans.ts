@@ -121,7 +121,7 @@ const firstPiece = 5;
 const lastPiece = firstPiece + pieces.length - 1;
 const firstStock = lastPiece + 3;
 const lastStock = firstStock + stocks.length - 1;
-const plan = lastStock + 6;
+const plan = lastStock + 7;
 /** What the plan of this order fills below its heading. */
 const patterns = 10;
 
@@ -148,6 +148,7 @@ export const cutList: SampleSheet = {
       stocks.map((row) => plain(...row)),
     ),
     plain(),
+    ...formatted({ 1: "0" }, [plain("pieces wanted", `=SUM(B${firstPiece}:B${lastPiece})`)]),
     label("size", "flat 3x1"),
     label("grade", "1018"),
     plain(),

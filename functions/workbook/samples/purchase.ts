@@ -12,7 +12,7 @@ const day = (r: number): string[] =>
 /** Blades compared in in² and in²/min, for 7 in rounds of 17-4PH. */
 export const purchase: SampleSheet = {
   name: "Purchase",
-  widths: [240, 195, 125, 120, 120, 130, 150, 155, 390],
+  widths: [240, 195, 125, 120, 120, 130, 150, 155, 390, 330, 130, 330],
   rows: [
     ...invented("Blade offers", units(null, "money a blade", "in² a blade", "in²/min", "share of price", "blades")),
     head("Name", "Price", "Life", "Rate", "Rebate", "Rebate from"),
@@ -29,7 +29,7 @@ export const purchase: SampleSheet = {
     note(
       "Ranked by cost of an in²; saving against the first offer of the table; from and to which saw hour value each is the cheapest. Life is the largest uncertainty of all: try it lower.",
     ),
-    ...formatted({ 0: "0", 2: "0.0000", 3: "#,##0.00", 4: "0.0000", 5: "#,##0.00" }, [
+    ...formatted({ 0: "0", 2: "0.0000", 3: "#,##0.00", 4: "0.0000", 5: "#,##0.00", 10: "0.0" }, [
       head(`=SAW.OFFERS($A$4:$F$8,$B$10,$B$11,${change})`),
       ...Array.from({ length: 6 }, () => plain()),
     ]),

@@ -16,7 +16,7 @@ const text = (part: Uint8Array): string => new TextDecoder().decode(part);
 
 /** A sample with one part changed, as a file. */
 const altered = (part: string, change: (xml: string) => string): string => {
-  const parts = read("docs/samples/estimate.xlsx");
+  const parts = read("docs/samples/plans.xlsx");
   const xml = text(parts[part]!);
   expect(change(xml)).not.toBe(xml);
   const file = join(folder(), "altered.xlsx");
@@ -26,7 +26,7 @@ const altered = (part: string, change: (xml: string) => string): string => {
 
 /** A cell of the sample with a native formula over numbers, its part and its XML. */
 const nativeCell = (() => {
-  const parts = read("docs/samples/estimate.xlsx");
+  const parts = read("docs/samples/plans.xlsx");
   for (const sheet of readBook(parts).sheets) {
     const cell = sheet.cells.find(
       (c) => typeof c.value === "number" && /^SUM\([A-Z]+\d+:[A-Z]+\d+\)$/.test(c.formula?.text ?? ""),
