@@ -9,7 +9,7 @@ import type { Shop } from "../../src/shop/shop";
 import { shape, shop } from "./fixture";
 import { rate } from "./stranger.mjs";
 
-/** 2,000 random cuts against the third program, which knows docs/method.md and docs/sources.md only. */
+/** Random cuts, 600 at each run and more by CUTS, against the third program, which knows docs/method.md and docs/sources.md only. */
 
 const log = (low: number, high: number) =>
   fc.double({ min: Math.log(low), max: Math.log(high), noNaN: true }).map((x) => Number(Math.exp(x).toFixed(2)));
