@@ -35,7 +35,7 @@ const cellsOf = (bytes: Uint8Array) =>
     ),
   );
 
-describe.runIf(browserPath !== undefined)("a day at the page", () => {
+describe.runIf(browserPath !== undefined && process.env["LONG"] !== undefined)("a day at the page", () => {
   let opened: Opened;
   let context: BrowserContext;
   let page: Page;

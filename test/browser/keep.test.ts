@@ -17,7 +17,7 @@ const cellsOf = (bytes: Uint8Array) =>
     ),
   );
 
-describe.runIf(browserPath !== undefined)("work on the try-it page", () => {
+describe.runIf(browserPath !== undefined && process.env["LONG"] !== undefined)("work on the try-it page", () => {
   let opened: Opened;
   let context: BrowserContext;
   let page: Page;

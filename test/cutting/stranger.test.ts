@@ -11,6 +11,7 @@ import { rate } from "./stranger.mjs";
 
 /** Random cuts, 600 at each run and more by CUTS, against the third program, which knows docs/method.md and docs/sources.md only. */
 
+const cuts = Number(process.env["CUTS"] ?? 600);
 const log = (low: number, high: number) =>
   fc.double({ min: Math.log(low), max: Math.log(high), noNaN: true }).map((x) => Number(Math.exp(x).toFixed(2)));
 const solid = { kind: "solid" as const };
@@ -141,8 +142,8 @@ describe("a stranger's program", () => {
           expect(Math.abs(theirs!.rate / got.rate - 1), what).toBeLessThanOrEqual(allowed);
         },
       ),
-      { seed: 2000, numRuns: Number(process.env["CUTS"] ?? 600) },
+      { seed: 2000, numRuns: cuts },
     );
-    expect(answered).toBeGreaterThan(1400);
+    expect(answered).toBeGreaterThan(0.7 * cuts);
   });
 });
