@@ -16,7 +16,7 @@ const srcRooms = {
   item: ["section", "size", "material"],
   time: ["section", "shop", "statistics"],
   yield: [],
-  plan: ["shop"],
+  plan: ["shop", "statistics"],
   cost: ["cutting", "section", "shop", "blade", "material", "item", "time", "yield"],
   statistics: [],
   records: ["cutting", "section", "shop", "blade", "material", "cost", "statistics"],

@@ -83,7 +83,7 @@ export default [
     },
   },
   {
-    files: ["cost", "cutting", "item", "records", "shop", "time", "yield"].map((room) => `src/${room}/**/*.ts`),
+    files: ["cost", "cutting", "item", "plan", "records", "shop", "time", "yield"].map((room) => `src/${room}/**/*.ts`),
     rules: { "no-restricted-syntax": ["error", ...coreSyntax, bareNumber] },
   },
   { files: ["src/data/**/*.ts"], rules: { "max-lines": "off" } },

@@ -29,3 +29,13 @@ export class InputError extends Error {
     this.name = "InputError";
   }
 }
+
+/** What is asked for, or its refusal as data. Anything else that is thrown is a bug and is left to surface. */
+export function orRefusal<T>(ask: () => T): T | InputError {
+  try {
+    return ask();
+  } catch (thrown) {
+    if (thrown instanceof InputError) return thrown;
+    throw thrown;
+  }
+}

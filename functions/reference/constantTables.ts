@@ -2,6 +2,7 @@ import type { Constant } from "../../src/data/constant";
 import { costConstants } from "../../src/data/costConstants";
 import { cuttingConstants } from "../../src/data/cuttingConstants";
 import { itemConstants } from "../../src/data/itemConstants";
+import { planConstants } from "../../src/data/planConstants";
 import { recordsConstants } from "../../src/data/recordsConstants";
 import { shopConstants } from "../../src/data/shopConstants";
 import { symptomConstants } from "../../src/data/symptomConstants";
@@ -21,4 +22,5 @@ export const constantTables: readonly {
   { title: "order lines", constants: itemConstants },
   { title: "the wait for a saw", constants: timeConstants },
   { title: "bars and pieces", constants: yieldConstants },
+  { title: "how far the plans are searched", constants: planConstants },
 ];

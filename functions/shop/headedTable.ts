@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { InputError } from "../../src/errors";
+import { InputError, orRefusal } from "../../src/errors";
 import type { OfferedBlade, UnreadOffer } from "../../src/cost/offeredBlade";
 import { readLength } from "../../src/size/readLength";
 import { refuseSwapped } from "../kinds/blade";
@@ -177,12 +177,8 @@ const nameOf = ({ cells, where }: TableRecord): string => {
 
 /** A cell that cannot be read spoils its own offer only. */
 function readOffer(record: TableRecord, change: number, parameter: string): OfferedBlade | UnreadOffer {
-  try {
-    return offerOf(record, change, parameter);
-  } catch (refusal) {
-    if (refusal instanceof InputError) return { name: nameOf(record), refusal };
-    throw refusal;
-  }
+  const offer = orRefusal(() => offerOf(record, change, parameter));
+  return offer instanceof InputError ? { name: nameOf(record), refusal: offer } : offer;
 }
 
 /** Reads the table of offers: name; price, or length and price per foot; rebate and from how many; change minutes; kerf cost; life; rate. */

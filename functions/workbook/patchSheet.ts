@@ -214,7 +214,7 @@ function grown({ rest, place }: XmlList, changes: readonly CellChange[], part: s
  * A sheet's part with some cells changed and nothing else.
  * @param cm number of the cell metadata of dynamic arrays; see dynamicArrays.ts
  */
-export function patchSheet(xml: string, changes: readonly CellChange[], part: string, cm = 1): string {
+export function patchSheet(xml: string, changes: readonly CellChange[], part: string, cm: number): string {
   const list = listOf(xml, "sheetData", part);
   if (list.place === undefined) return xml;
   return edited(xml, [...grown(list, changes, part), ...opened(xml, list, rowEdits(xml, list, changes, { part, cm }))]);

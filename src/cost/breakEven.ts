@@ -35,12 +35,10 @@ const whole = ({ price, life, rate, kerf = 0 }: Offer): Blade | InputError => {
   );
 };
 
-const isNothing = 1e-9;
-
 /** What holds at the saw hour value given, to be sent as it stands. */
 function hereVerdict({ sawHourValue, saving, cost, price }: Here): Text {
   const value = { number: sawHourValue, quantity: "money" as const, digits: said.value };
-  if (Math.abs(saving) <= isNothing * cost)
+  if (Math.abs(saving) <= k.tie.value * cost)
     return { template: "At {value} a saw hour both cost the same.", facts: { value } };
   const facts = {
     value,

@@ -1,5 +1,5 @@
 import type { BladeClass } from "../blade/bladeClass";
-import { InputError } from "../errors";
+import { InputError, orRefusal } from "../errors";
 import type { OrderItem } from "../item/item";
 import type { Material } from "../material/material";
 import type { Shop } from "../shop/shop";
@@ -19,12 +19,9 @@ export type ChosenLine = QuotedLine & QuoteWork;
 
 /** A class that cannot make this cut is out; a class that the shop block does not price refuses the line. */
 function tryClass(work: Omit<QuoteWork, "blade">, blade: BladeClass): ChosenLine | InputError {
-  try {
-    return { ...work, blade, ...quoteLine({ ...work, blade }) };
-  } catch (refusal) {
-    if (refusal instanceof InputError && refusal.reason === "none") return refusal;
-    throw refusal;
-  }
+  const line = orRefusal(() => ({ ...work, blade, ...quoteLine({ ...work, blade }) }));
+  if (line instanceof InputError && line.reason !== "none") throw line;
+  return line;
 }
 
 function cheapest(work: Omit<QuoteWork, "blade">): ChosenLine {

@@ -1,7 +1,7 @@
 import type { BladeClass } from "../blade/bladeClass";
-import { InputError } from "../errors";
+import { InputError, orRefusal } from "../errors";
 import type { Material } from "../material/material";
-import type { Text } from "../phrase";
+import { refusalText, type Text } from "../phrase";
 import type { Shape } from "../section/shape";
 import type { Shop } from "../shop/shop";
 import { jobWay, type JobWay, type MixWork } from "./jobWay";
@@ -20,19 +20,11 @@ export interface OrderBook {
   readonly shops: readonly (Shop | InputError)[];
 }
 
-const said = ({ problem, facts, parameter }: InputError): Text => ({
-  template: problem,
-  facts: { ...facts, parameter },
-});
-
 /** What a class takes, or why it cannot make the job; what the shop block itself lacks refuses the whole table. */
 function tryWay(work: MixWork, blade: BladeClass): JobWay | InputError {
-  try {
-    return jobWay(work, blade);
-  } catch (refusal) {
-    if (refusal instanceof InputError && refusal.parameter !== "settings") return refusal;
-    throw refusal;
-  }
+  const way = orRefusal(() => jobWay(work, blade));
+  if (way instanceof InputError && way.parameter === "settings") throw way;
+  return way;
 }
 
 const given = (way: JobWay | InputError): JobWay | undefined => (way instanceof InputError ? undefined : way);
@@ -47,7 +39,7 @@ function madeRow(row: number, work: MixWork): BookRow {
     size: work.section.text,
     material: work.material.name,
     job: { biMetal: given(biMetal), carbide: given(carbide) },
-    why: refusal === undefined ? "" : [head, said(refusal)],
+    why: refusal === undefined ? "" : [head, refusalText(refusal)],
   };
 }
 
@@ -68,7 +60,7 @@ function readRow(book: OrderBook, i: number): BookRow {
     why: ["left out:", why],
   });
   for (const [name, cell] of Object.entries({ ...cells, length })) {
-    if (cell instanceof InputError) return left(said(cell));
+    if (cell instanceof InputError) return left(refusalText(cell));
     if (cell === undefined && name in cells) return left(`no ${name}`);
   }
   return madeRow(i + 1, {

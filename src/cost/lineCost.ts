@@ -1,21 +1,9 @@
 import { minutesPerHour } from "../quantities";
+import { lineMinutes } from "./lineMinutes";
+import type { SawWork } from "./sawWork";
 
 /** What an order line takes, and what it costs per unit; times in minutes, sizes in mm and mm². */
-export interface LineWork {
-  /** Cuts of the whole stack, trim cuts included; each takes a full cycle. */
-  readonly cycles: number;
-  readonly cutMinutes: number;
-  readonly handlingMinutes: number;
-  readonly loads: number;
-  readonly loadMinutes: number;
-  readonly setupMinutes: number;
-  /** Area that the blade cuts in the line. */
-  readonly area: number;
-  readonly price: number;
-  readonly life: number;
-  readonly changeMinutes: number;
-  /** Minutes that a new blade loses to break-in. */
-  readonly breakInMinutes: number;
+export interface LineWork extends SawWork {
   /** Volume of bar turned into chips, and of ends lost [mm³]. */
   readonly kerfVolume: number;
   readonly endsVolume: number;
@@ -50,11 +38,7 @@ export interface LineCost {
  */
 export function lineCost(work: LineWork): LineCost {
   const perMinute = work.hourlyCost / (minutesPerHour * work.availability);
-  const blades = work.area / work.life;
-  const sawing =
-    work.cycles * (work.cutMinutes + work.handlingMinutes) +
-    work.loads * work.loadMinutes +
-    blades * (work.changeMinutes + work.breakInMinutes);
+  const { sawing, blades } = lineMinutes(work);
   const time = perMinute * sawing;
   const setUp = perMinute * work.setupMinutes;
   const blade = work.price * blades;

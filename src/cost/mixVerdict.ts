@@ -1,3 +1,4 @@
+import { costConstants } from "../data/costConstants";
 import { cuttingConstants } from "../data/cuttingConstants";
 import { InputError, type Measured } from "../errors";
 import type { Text } from "../phrase";
@@ -14,7 +15,7 @@ export type MixSums = Omit<WeighedMix, "biMetal" | "carbide"> & {
   readonly leftOut: number;
 };
 
-const equality = 1e-9;
+const equality = costConstants.tie.value;
 const said = (number: number, quantity: Quantity): Measured => ({
   number,
   quantity,

@@ -1,14 +1,16 @@
 import type { BladeClass } from "../blade/bladeClass";
-import { costConstants as k } from "../data/costConstants";
 import { predictCut, type CutPrediction } from "../cutting/predictCut";
 import { InputError } from "../errors";
 import type { Material } from "../material/material";
 import type { Shape } from "../section/shape";
 import { pieceMass } from "../material/pieceMass";
 import type { Shop } from "../shop/shop";
-import { cutLoads, type Loads } from "../yield/cutLoads";
+import type { Loads } from "../yield/cutLoads";
+import { barLoads } from "./barLoads";
 import { lineCost, type LineCost, type LineWork } from "./lineCost";
-import { shopBlade } from "./shopBlade";
+import { needed } from "./needed";
+import { sawnPieces } from "./sawnPieces";
+import { sawWork } from "./sawWork";
 
 /** An order line with everything that it needs. */
 export interface QuoteWork {
@@ -19,28 +21,6 @@ export interface QuoteWork {
   readonly blade: BladeClass;
   readonly shop: Shop;
 }
-
-const needed = (value: number | undefined, label: string): number => {
-  if (value === undefined) throw new InputError("invalid", "settings", '{parameter} give no "{label}"', { label });
-  return value;
-};
-
-/** Pieces to saw for the pieces ordered: what is scrapped and what is tested comes on top. */
-const sawnPieces = (quantity: number, { testPieces, rejectShare }: Shop): number =>
-  Math.ceil((quantity / (1 - rejectShare)) * (1 - k.roundOff.value)) + testPieces;
-
-/** Bars, loads and cuts; the kerf along the bar is longer under a mitre. */
-const loadsOf = ({ section, length, shop }: QuoteWork, quantity: number, kerf: number): Loads => {
-  const slant = section.area / (section.pieces * section.pieceArea);
-  const bar = {
-    stock: needed(shop.stockLength, "Stock length"),
-    piece: length,
-    kerf: kerf * slant,
-    trim: shop.trim,
-    grip: shop.grip,
-  };
-  return cutLoads({ bar, quantity, perCut: section.pieces, usefulRemnant: shop.usefulRemnant });
-};
 
 const materialPrice = ({ material, shop }: QuoteWork): number | undefined => material.price ?? shop.materialPrice;
 
@@ -63,32 +43,20 @@ const materialCost = (work: QuoteWork): number =>
       work.material.density *
       needed(materialPrice(work), "Material price");
 
-/** The line's work but for the rate that it is cut at. */
+/** The line's work and its costs but for the rate that it is cut at. */
 function workAt(work: QuoteWork, sawn: number, loads: Loads): (rate: number) => LineWork {
-  const { section, material, blade, shop, quantity, length } = work;
-  const { price, life } = shopBlade({ blade, material, shop });
-  if (shop.breakInArea > life)
-    throw new InputError("invalid", "settings", "{parameter} give a Break-in area above the life of the blade");
+  const { section, shop, quantity, length } = work;
+  const at = sawWork(work, loads);
   const lost = loads.ends + shop.remnantDiscount * loads.useful + (sawn - quantity) * length;
-  return (rate) => ({
-    cycles: loads.cuts + (shop.trim > 0 ? loads.loads : 0),
-    cutMinutes: section.area / rate,
-    handlingMinutes: shop.handlingMinutes,
-    loads: loads.loads,
-    loadMinutes: shop.loadMinutes,
-    setupMinutes: shop.setupMinutes,
-    area: (loads.barCuts * section.area) / section.pieces,
-    price,
-    life,
-    changeMinutes: shop.changeMinutes,
-    breakInMinutes: (shop.breakInArea / rate) * (1 / shop.breakInFeedShare - 1),
+  const costs = {
     kerfVolume: loads.kerf * section.pieceArea,
     endsVolume: lost * section.pieceArea,
     materialValue: materialValue(work),
     materialCost: materialCost(work),
     hourlyCost: needed(shop.hourlyCost, "Hourly cost") + (shop.operatorCost ?? 0) * shop.operatorShare,
     availability: shop.availability,
-  });
+  };
+  return (rate) => ({ ...at(rate), ...costs });
 }
 
 /** An order line priced. */
@@ -123,7 +91,7 @@ export function quoteLine(work: QuoteWork): QuotedLine {
   const { section, material, length, quantity, shop } = work;
   const prediction = predictCut({ ...work, pitch: undefined });
   const sawn = sawnPieces(quantity, shop);
-  const loads = loadsOf(work, sawn, prediction.cut.saw.band.kerf);
+  const loads = barLoads({ section, length, pieces: sawn, kerf: prediction.cut.saw.band.kerf, shop });
   const at = workAt(work, sawn, loads);
   const line = at(prediction.rate);
   const [parts, quick, slow] = [line, at(prediction.rateHigh), at(prediction.rateLow)].map(lineCost) as [

@@ -1,3 +1,4 @@
+import { costConstants } from "../data/costConstants";
 import { InputError } from "../errors";
 import { minutesPerHour } from "../quantities";
 
@@ -46,8 +47,7 @@ export interface WeighedMix {
   readonly shortestLife: number | InputError;
 }
 
-const equality = 1e-9;
-const roundOff = 1e-12;
+const { tie, roundOff } = costConstants;
 const none = (problem: string): InputError => new InputError("none", "", problem);
 const nothing: Spent = { minutes: 0, blades: 0, cost: 0 };
 const sum = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((s, each) => s + of(each), 0);
@@ -68,7 +68,7 @@ function weigh(job: MixJob, hourValue: number): WeighedJob {
       takes: biMetal !== undefined ? "biMetal" : carbide !== undefined ? "carbide" : undefined,
       isEqual: false,
     };
-  const isEqual = Math.abs(biMetal.cost - carbide.cost) <= equality * biMetal.cost;
+  const isEqual = Math.abs(biMetal.cost - carbide.cost) <= tie.value * biMetal.cost;
   return { biMetal, carbide, takes: !isEqual && carbide.cost < biMetal.cost ? "carbide" : "biMetal", isEqual };
 }
 
@@ -92,7 +92,7 @@ function limits(both: Both, hourValue: number): Pick<WeighedMix, "highestPrice" 
   const perMinute = hourValue / minutesPerHour;
   const biMetal = sum(both, (job) => job.biMetal.cost);
   const blades = sum(both, (job) => job.carbide.blades);
-  const isLeft = (left: number): boolean => left > roundOff * biMetal;
+  const isLeft = (left: number): boolean => left > roundOff.value * biMetal;
   const forBlades = biMetal - perMinute * sum(both, (job) => job.carbide.minutes);
   const left = biMetal - perMinute * sum(both, ({ way }) => way.run);
   const spent = sum(both, ({ way, carbide }) => (way.price + perMinute * way.bladeMinutes) * carbide.blades);

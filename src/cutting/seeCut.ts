@@ -1,6 +1,6 @@
 import type { Pitch } from "../blade/pitch";
 import { cuttingConstants as k } from "../data/cuttingConstants";
-import { InputError, type Fact } from "../errors";
+import { InputError, orRefusal, type Fact } from "../errors";
 import type { Text } from "../phrase";
 import type { Shop } from "../shop/shop";
 import { choosePitch } from "./choosePitch";
@@ -41,17 +41,14 @@ function judged(input: CutCheckInput, rate: number): Judged {
   const shop = { ...input.shop, rateSpread: undefined, rateSpreads: [] };
   const at = (pitch: Pitch): CutPrediction => predictCut({ ...input, shop, pitch });
   const { bandSpeed, pitch } = input;
-  try {
+  return orRefusal(() => {
     const best = choosePitch(input);
     const predicted = at(pitch);
     const free = predictCut({ ...input, shop: freed(shop), pitch });
     const load = rate / bandSpeed / (predicted.rate / predicted.run.speed);
     const chip = meanChip({ rate, pitch, speed: bandSpeed, profile: predicted.cut.profile });
     return { rate, bandSpeed, chip, gulletFill: predicted.run.gulletFill * load, predicted, free, best, at };
-  } catch (refusal) {
-    if (refusal instanceof InputError) return refusal;
-    throw refusal;
-  }
+  });
 }
 
 /** Nothing can be predicted: the verdict is the reason, and what runs is still given. */

@@ -1,4 +1,4 @@
-import { InputError } from "../errors";
+import { InputError, orRefusal } from "../errors";
 import { itemRefusal } from "./itemRefusal";
 
 /**
@@ -8,10 +8,6 @@ import { itemRefusal } from "./itemRefusal";
  * @source definition
  */
 export function attemptField<T>(read: () => T): T | InputError {
-  try {
-    return read();
-  } catch (refusal) {
-    if (refusal instanceof InputError) return itemRefusal(refusal.problem, refusal.facts);
-    throw refusal;
-  }
+  const field = orRefusal(read);
+  return field instanceof InputError ? itemRefusal(field.problem, field.facts) : field;
 }

@@ -1,21 +1,13 @@
+import { planConstants as k } from "../data/planConstants";
 import { Day, isBetter } from "./day";
 import { descendDay } from "./descendDay";
-import { Chance, Work } from "./planWork";
+import { Chance } from "../statistics/chance";
+import { Work } from "./planWork";
 import { sawBounds, type SawBounds } from "./sawBounds";
 import type { SawProblem } from "./sawProblem";
 import { sawStarts } from "./sawStarts";
 
-/** About 0.3 s of a usual machine for 60 jobs on 8 saws; counted in jobs that are gone through. */
-const mostWork = 1.6e7;
-const starts = 5;
-const shareOfStart = 0.15;
-const few = 12;
-const roundsOfFew = 200;
-const backAfter = 60;
-const seed = 4711;
 const fewestMoves = 2;
-const moreMoves = 4;
-const longestMoved = 3;
 
 export interface BestDay {
   readonly day: Day;
@@ -26,11 +18,11 @@ export interface BestDay {
 function shaken({ problem, orders }: Day, chance: Chance): Day {
   const pick = (count: number): number => Math.floor(chance.next() * count);
   const moved = orders.map((jobs) => [...jobs]);
-  for (let move = fewestMoves + pick(moreMoves); move > 0; move -= 1) {
+  for (let move = fewestMoves + pick(k.shakeSpan.value); move > 0; move -= 1) {
     let saw = pick(problem.saws);
     while (moved[saw]!.length === 0) saw = (saw + 1) % problem.saws;
     const at = pick(moved[saw]!.length);
-    const block = moved[saw]!.splice(at, pick(longestMoved) === 0 ? 1 + pick(longestMoved) : 1);
+    const block = moved[saw]!.splice(at, pick(k.shakeBlock.value) === 0 ? 1 + pick(k.shakeBlock.value) : 1);
     const to = pick(problem.saws);
     const isAble = block.every((job) => problem.minutes[to]![job]! < Infinity);
     const target = moved[isAble ? to : saw]!;
@@ -42,19 +34,19 @@ function shaken({ problem, orders }: Day, chance: Chance): Day {
 /** Shakes and descends from the best plan until the work is done or every bound is met. */
 function iterate(first: Day, bounds: SawBounds, work: Work): Day {
   const { problem } = first;
-  const chance = new Chance(seed);
-  const rounds = problem.jobs <= few ? roundsOfFew : Infinity;
+  const chance = new Chance(k.chanceSeed.value);
+  const rounds = problem.jobs <= k.sawFew.value ? k.fewRounds.value : Infinity;
   let [best, current] = [first, first];
   const isProven = (): boolean => {
     const [late, end, changes] = best.goals;
-    return problem.jobs > few && late <= bounds.late && end <= bounds.end && changes <= bounds.changes;
+    return problem.jobs > k.sawFew.value && late <= bounds.late && end <= bounds.end && changes <= bounds.changes;
   };
   for (let round = 1; round <= rounds && !work.isOver && !isProven(); round += 1) {
     const next = shaken(current, chance);
     descendDay(next, work);
     if (!isBetter(current.goals, next.goals)) current = next;
     if (isBetter(next.goals, best.goals)) best = next;
-    else if (round % backAfter === 0) current = best;
+    else if (round % k.backAfter.value === 0) current = best;
   }
   return best;
 }
@@ -74,13 +66,13 @@ export function bestDay(problem: SawProblem): BestDay {
     .sort(order);
   const bounds = sawBounds(problem, days[0]!.goals[0]);
   let used = 0;
-  const tried = days.slice(0, starts).map((day) => {
-    const work = new Work(mostWork * shareOfStart);
+  const tried = days.slice(0, k.sawStarts.value).map((day) => {
+    const work = new Work(k.sawWork.value * k.startShare.value);
     descendDay(day, work);
     used += work.used;
     return day;
   });
   const best = tried.sort(order)[0]!;
   if (problem.jobs < 2) return { day: best, bounds };
-  return { day: iterate(best, bounds, new Work(mostWork - used)), bounds };
+  return { day: iterate(best, bounds, new Work(k.sawWork.value - used)), bounds };
 }

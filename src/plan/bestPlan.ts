@@ -1,3 +1,4 @@
+import { planConstants as k } from "../data/planConstants";
 import { InputError } from "../errors";
 import type { Plan } from "./cutPattern";
 import type { CutProblem } from "./cutProblem";
@@ -8,12 +9,6 @@ import { greedyPlan } from "./greedyPlan";
 import { improvePlan } from "./improvePlan";
 import { PlanSearch, planCost } from "./planSearch";
 import { Work } from "./planWork";
-
-/** About a second of a usual machine; measured in docs/decisions. */
-const mostWork = 1.5e7;
-const dives = 12;
-const mostPiecesExact = 400;
-const nodes = 20_000;
 
 export interface BestPlan {
   readonly plan: Plan;
@@ -53,12 +48,12 @@ function recounted({ widths, demand, stocks }: CutProblem, plan: Plan): boolean 
  */
 export function bestPlan(problem: CutProblem): BestPlan {
   const all = { demand: problem.demand, limits: problem.stocks.map(({ limit }) => limit) };
-  const search = new PlanSearch(problem, new Work(mostWork), greedyPlan(problem, all));
+  const search = new PlanSearch(problem, new Work(k.cutWork.value), greedyPlan(problem, all));
   if (search.root.isShort && search.best === undefined)
     throw new InputError("none", "stockQuantities", "the stock does not cover the order");
-  for (let rank = 0; rank < dives && !search.isDone; rank += 1) divePlan(search, all, [], rank);
+  for (let rank = 0; rank < k.cutDives.value && !search.isDone; rank += 1) divePlan(search, all, [], rank);
   const pieces = problem.demand.reduce((sum, quantity) => sum + quantity, 0);
-  const isEvery = !search.isDone && pieces <= mostPiecesExact && exactPlan(search, all, [], nodes);
+  const isEvery = !search.isDone && pieces <= k.exactPieces.value && exactPlan(search, all, [], k.exactNodes.value);
   if (isEvery) search.bound = Math.max(search.bound, search.bestCost);
   if (search.best !== undefined) improvePlan(search);
   if (search.best === undefined)

@@ -1,3 +1,4 @@
+import { planConstants as k } from "../data/planConstants";
 import { cutPattern, type Pattern } from "./cutPattern";
 import { unlimited, type CutProblem } from "./cutProblem";
 import { knapsack } from "./knapsack";
@@ -31,17 +32,15 @@ export interface LpResult {
   readonly isShort: boolean;
 }
 
-const mostRounds = 5000;
 const closeness = 1e-9;
 const taken = 1e-6;
 const missing = 1e-5;
-/** What an uncovered piece costs against the dearest way to cut it: far too much. */
-const penalty = 20;
 
 type Col = Column<Pattern>;
 
 /** Small different amounts on the right side keep the simplex method from going in circles. */
-const nudged = (value: number, i: number): number => value + (1e-7 * ((i * 7919) % 101)) / 101;
+const nudged = (value: number, i: number): number =>
+  value + (1e-7 * ((i * k.nudgeStep.value) % k.nudgeSpan.value)) / k.nudgeSpan.value;
 
 class Programme {
   private readonly basis: SimplexBasis<Pattern>;
@@ -60,7 +59,7 @@ class Programme {
   ) {
     const { stocks, widths } = problem;
     const n = widths.length;
-    const dear = penalty * Math.max(...stocks.map(({ cost, capacity }) => cost / Math.max(1, capacity)));
+    const dear = k.lpPenalty.value * Math.max(...stocks.map(({ cost, capacity }) => cost / Math.max(1, capacity)));
     const none = undefined;
     const artificial = widths.map((width, i): Col => ({
       cost: dear * width,
@@ -94,7 +93,7 @@ class Programme {
       const reduced = column.rows.reduce((sum, [row, by]) => sum - duals[row]! * by, column.cost);
       if (reduced < saving) [best, saving] = [column, reduced];
     }
-    this.work.add(this.columns.length / 4);
+    this.work.add(this.columns.length / k.columnShare.value);
     return best;
   }
 
@@ -136,7 +135,7 @@ class Programme {
   }
 
   solve(): LpResult {
-    for (let round = 0; round < mostRounds; round += 1) {
+    for (let round = 0; round < k.lpRounds.value; round += 1) {
       const duals = this.basis.duals();
       const column = this.entering(duals);
       if (column !== undefined) {

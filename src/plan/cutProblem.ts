@@ -1,3 +1,4 @@
+import { planConstants as k } from "../data/planConstants";
 import { InputError } from "../errors";
 
 /** What is to be cut, from which bars; all lengths in mm. */
@@ -42,17 +43,15 @@ export interface CutProblem {
 /** More bars than any order takes. */
 export const unlimited = 1e7;
 const perMm = 1e6;
-const mostLines = 200;
-const mostPieces = 20_000;
 const nm = (mm: number): number => Math.round(mm * perMm);
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
 
 function refuseInput({ lengths, quantities, stockCosts, stocks }: CutPlanInput): void {
   const pieces = quantities.reduce<number>((sum, quantity) => sum + (quantity ?? 0), 0);
-  if (lengths.length > mostLines || pieces > mostPieces)
+  if (lengths.length > k.cutLines.value || pieces > k.cutPieces.value)
     throw new InputError("invalid", "lengths", "a plan takes at most {lines} rows and {pieces} pieces", {
-      lines: String(mostLines),
-      pieces: mostPieces.toLocaleString("en"),
+      lines: String(k.cutLines.value),
+      pieces: k.cutPieces.value.toLocaleString("en"),
     });
   const priced = (stockCosts ?? []).filter((cost) => cost !== undefined).length;
   if (priced > 0 && priced < stocks.length)

@@ -1,3 +1,4 @@
+import { planConstants as k } from "../data/planConstants";
 import type { Work } from "./planWork";
 import type { SawProblem } from "./sawProblem";
 import { sawRun, type SawRun } from "./sawRun";
@@ -7,13 +8,12 @@ export type Goals = readonly [late: number, end: number, changes: number, balanc
 
 const perSquare = 1e6;
 const closeness = 1e-9;
-/** What an evaluation costs besides its jobs. */
-const perMove = 6;
 
 /** Whether the first goals are better; sums of squares of nearly the same size are the same. */
 export const isBetter = (a: Goals, b: Goals): boolean => {
   for (let i = 0; i < a.length; i += 1) {
-    const slack = i === 3 ? closeness * Math.abs(b[i]) : 0;
+    // The balance is the last but one.
+    const slack = i + 2 === a.length ? closeness * Math.abs(b[i]!) : 0;
     if (a[i]! < b[i]! - slack) return true;
     if (a[i]! > b[i]! + slack) return false;
   }
@@ -77,7 +77,7 @@ export class Day {
   /** Gives one or two saws other jobs, where that is better. */
   take(work: Work, first: number, jobs: readonly number[], second = first, others: readonly number[] = []): boolean {
     const { problem, runs } = this;
-    work.add(jobs.length + others.length + perMove);
+    work.add(jobs.length + others.length + k.moveWork.value);
     const one = sawRun(problem, first, jobs);
     const two = second === first ? none : sawRun(problem, second, others);
     const goals = this.tried(first, one, second, two);

@@ -1,7 +1,6 @@
+import { planConstants as k } from "../data/planConstants";
 import type { Day } from "./day";
 import type { Work } from "./planWork";
-
-const longestBlock = 6;
 
 const without = (jobs: readonly number[], at: number, count: number): readonly number[] => [
   ...jobs.slice(0, at),
@@ -30,7 +29,7 @@ function moveBlock(day: Day, work: Work, saw: number, at: number, block: readonl
 function moveBlocks(day: Day, work: Work, saw: number, at: number): boolean {
   const jobs = day.orders[saw]!;
   const { blade } = day.problem;
-  for (let length = 1; length <= longestBlock && at + length <= jobs.length; length += 1) {
+  for (let length = 1; length <= k.moveBlock.value && at + length <= jobs.length; length += 1) {
     const last = blade[jobs[at + length - 1]!]!;
     if (length > 1 && last >= 0 && last !== blade[jobs[at]!]) return false;
     if (moveBlock(day, work, saw, at, jobs.slice(at, at + length))) return true;

@@ -1,9 +1,8 @@
+import { planConstants as k } from "../data/planConstants";
 import { cutPattern, type Pattern, type Plan } from "./cutPattern";
 import type { Open } from "./columnLp";
 import type { PlanSearch } from "./planSearch";
 
-const mostPatterns = 3000;
-const perPattern = 20;
 const closeness = 1e-6;
 const roundOff = 1e-9;
 
@@ -11,7 +10,7 @@ const roundOff = 1e-9;
 function fullBars({ problem }: PlanSearch, { demand, limits }: Open, first: number): readonly Pattern[] | undefined {
   const found: Pattern[] = [];
   const fill = (stock: number, i: number, room: number, cuts: Pattern["cuts"], narrowest: number): boolean => {
-    if (found.length > mostPatterns) return false;
+    if (found.length > k.exactPatterns.value) return false;
     if (i === demand.length) {
       if (room < narrowest) found.push(cutPattern(problem, stock, cuts));
       return true;
@@ -65,7 +64,7 @@ class ExactSearch {
       this.isOver = true;
       return;
     }
-    search.work.add(bars.length * perPattern);
+    search.work.add(bars.length * k.patternWork.value);
     this.branch(bars, { demand, limits }, cost, plan);
   }
 

@@ -1,10 +1,8 @@
+import { planConstants as k } from "../data/planConstants";
 import { cutPattern, type Pattern, type Plan } from "./cutPattern";
 import { knapsack } from "./knapsack";
 import type { PlanSearch } from "./planSearch";
 
-const rounds = 40;
-const emptiest = 14;
-const nodes = 3000;
 /** A gain below a micrometre is none [nm]. */
 const least = 1000;
 
@@ -17,7 +15,10 @@ function repacked({ problem, work }: PlanSearch, bars: readonly Pattern[]): read
   const packed = order.map((stock) => {
     let fullest: Pattern["cuts"] = [];
     const { capacity } = stocks[stock]!;
-    knapsack({ capacity, values: widths, widths, most: open, floor: 0, work, nodes }, (cuts) => (fullest = cuts));
+    knapsack(
+      { capacity, values: widths, widths, most: open, floor: 0, work, nodes: k.gatherNodes.value },
+      (cuts) => (fullest = cuts),
+    );
     for (const [i, pieces] of fullest) open[i]! -= pieces;
     return cutPattern(problem, stock, fullest);
   });
@@ -29,7 +30,7 @@ const sets = (count: number): readonly (readonly number[])[] => {
   const all: number[][] = [];
   for (let i = 0; i < count; i += 1)
     for (let j = i + 1; j < count; j += 1)
-      for (let l = j; l < Math.min(count, j + 3); l += 1) all.push(l === j ? [i, j] : [i, j, l]);
+      for (let l = j; l < Math.min(count, j + k.gatherReach.value); l += 1) all.push(l === j ? [i, j] : [i, j, l]);
   return all;
 };
 
@@ -46,9 +47,9 @@ export function gatherRemnants(search: PlanSearch): Plan {
   const kept = (bars: readonly Pattern[]): number =>
     bars.reduce((sum, { left }) => sum + (left >= useful ? left : 0), 0);
   const bars = search.best!.flatMap(([pattern, times]) => Array.from({ length: times }, () => pattern));
-  for (let round = 0; round < rounds; round += 1) {
+  for (let round = 0; round < k.gatherRounds.value; round += 1) {
     bars.sort((p, q) => q.left - p.left || (p.key < q.key ? -1 : 1));
-    const better = sets(Math.min(bars.length, emptiest)).some((set) => {
+    const better = sets(Math.min(bars.length, k.gatherBars.value)).some((set) => {
       const old = set.map((i) => bars[i]!);
       const now = repacked(search, old);
       if (now === undefined || kept(now) <= kept(old) + least) return false;

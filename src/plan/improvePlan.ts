@@ -1,23 +1,23 @@
+import { planConstants as k } from "../data/planConstants";
 import type { Pattern, Plan } from "./cutPattern";
 import type { Open } from "./columnLp";
 import { divePlan } from "./divePlan";
 import { exactPlan } from "./exactPlan";
-import { Chance } from "./planWork";
+import { Chance } from "../statistics/chance";
 import type { PlanSearch } from "./planSearch";
-
-const rounds = 800;
-const mostStale = 120;
-const seed = 12_345;
-const nodes = 1500;
-/** Bars of one pattern that are looked at. */
-const mostAlike = 40;
 
 /** The worst bars of a plan, and some others: much left over, dear, or by chance. */
 function freedBars({ problem, best }: PlanSearch, count: number, chance: Chance): ReadonlyMap<Pattern, number> {
-  const bars = best!.flatMap(([pattern, times]) => Array.from({ length: Math.min(times, mostAlike) }, () => pattern));
+  const bars = best!.flatMap(([pattern, times]) =>
+    Array.from({ length: Math.min(times, k.improveAlike.value) }, () => pattern),
+  );
   const scored = bars.map((pattern, place) => {
     const share = pattern.left / problem.stocks[pattern.stock]!.room;
-    return { pattern, place, score: pattern.cost * (0.3 + chance.next() + 3 * share) };
+    return {
+      pattern,
+      place,
+      score: pattern.cost * (k.improveByChance.value + chance.next() + k.improveByLoss.value * share),
+    };
   });
   scored.sort((p, q) => q.score - p.score || p.place - q.place);
   const freed = new Map<Pattern, number>();
@@ -52,14 +52,16 @@ function without(
  * @source large neighbourhood search: common practice
  */
 export function improvePlan(search: PlanSearch): void {
-  const chance = new Chance(seed);
+  const chance = new Chance(k.chanceSeed.value);
   let stale = 0;
-  for (let round = 0; round < rounds && stale < mostStale && !search.isDone; round += 1) {
+  for (let round = 0; round < k.improveRounds.value && stale < k.improveStale.value && !search.isDone; round += 1) {
     const isSmall = round % 2 === 1;
-    const count = isSmall ? 3 + ((round >> 1) % 5) : 4 + (round % 10) * 2;
+    const count = isSmall
+      ? k.improveFew.value + ((round >> 1) % k.improveSpan.value)
+      : k.improveMany.value + (round % 10) * 2;
     const { fixed, open } = without(search, freedBars(search, count, chance));
     const before = search.bestCost;
-    if (isSmall) exactPlan(search, open, fixed, nodes);
+    if (isSmall) exactPlan(search, open, fixed, k.improveNodes.value);
     else divePlan(search, open, fixed, 0);
     stale = search.bestCost < before ? 0 : stale + 1;
   }

@@ -1,3 +1,4 @@
+import { planConstants } from "../data/planConstants";
 import type { Pattern } from "./cutPattern";
 import type { Work } from "./planWork";
 
@@ -13,7 +14,6 @@ export interface KnapsackInput {
   readonly nodes?: number;
 }
 
-const mostNodes = 200_000;
 const worthless = 1e-9;
 const closeness = 1e-10;
 
@@ -89,7 +89,7 @@ class Filling {
 
   search(k: number, room: number, value: number): void {
     this.nodes += 1;
-    if (this.nodes > (this.input.nodes ?? mostNodes)) this.isCut = true;
+    if (this.nodes > (this.input.nodes ?? planConstants.knapsackNodes.value)) this.isCut = true;
     if (this.isCut) return;
     if (k === this.order.length || room < this.narrowest[k]!) {
       this.leaf(k, value);

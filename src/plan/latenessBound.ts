@@ -1,10 +1,6 @@
+import { planConstants as k } from "../data/planConstants";
 import { perMinute, type SawProblem } from "./sawProblem";
 
-const rounds = 300;
-const mostCells = 60_000;
-/** A step that has not helped for so many rounds is made shorter. */
-const patience = 12;
-const shorter = 0.6;
 const roundOff = 1e-3;
 
 /** The jobs with a due date on a grid of whole steps, shortened to it. */
@@ -19,7 +15,7 @@ function gridOf({ shortest, due, saws }: SawProblem, jobs: readonly number[]): G
   const own = jobs.map((job) => shortest[job]!);
   const horizon = own.reduce((sum, minutes) => sum + minutes, 0) / saws + Math.max(...own);
   let step = perMinute;
-  while ((horizon / step) * jobs.length > mostCells) step *= 2;
+  while ((horizon / step) * jobs.length > k.boundCells.value) step *= 2;
   return {
     step,
     length: Math.ceil(horizon / step) + 1,
@@ -99,11 +95,11 @@ export function latenessBound(problem: SawProblem, jobs: readonly number[], uppe
   const grid = gridOf(problem, jobs);
   const prices = new Prices(grid, problem.saws);
   let [best, scale, stale] = [0, 1, 0];
-  for (let round = 0; round < rounds; round += 1) {
+  for (let round = 0; round < k.boundRounds.value; round += 1) {
     const value = prices.value();
     stale = value > best + 1e-9 ? 0 : stale + 1;
     best = Math.max(best, value);
-    if (stale > patience) [scale, stale] = [scale * shorter, 0];
+    if (stale > k.boundPatience.value) [scale, stale] = [scale * k.boundShorter.value, 0];
     if (!prices.move(scale * Math.max(1e-3, upper / grid.step - value))) break;
   }
   return Math.max(0, Math.ceil(best * grid.step - roundOff));

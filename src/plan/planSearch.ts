@@ -1,3 +1,4 @@
+import { planConstants as k } from "../data/planConstants";
 import type { Pattern, Plan } from "./cutPattern";
 import { unlimited, type CutProblem } from "./cutProblem";
 import { columnLp, type LpResult, type Open, type PatternPool } from "./columnLp";
@@ -5,8 +6,6 @@ import type { Work } from "./planWork";
 
 const closeness = 1e-6;
 const roundOff = 1e-9;
-/** A table of so many units of cost is quickly made. */
-const mostUnits = 2e6;
 
 export const planCost = (plan: Plan): number => plan.reduce((sum, [pattern, times]) => sum + times * pattern.cost, 0);
 
@@ -77,7 +76,7 @@ export class PlanSearch {
     const { duals } = this.root;
     const { stocks, grain } = this.problem;
     const units = Math.round(this.bestCost / grain);
-    if (duals === undefined || !(units <= mostUnits)) return undefined;
+    if (duals === undefined || !(units <= k.coverUnits.value)) return undefined;
     const most = new Float64Array(units + 1).fill(-1);
     most[0] = 0;
     stocks.forEach(({ cost, limit }, s) => {

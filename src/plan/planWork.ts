@@ -15,14 +15,3 @@ export class Work {
     return this.done > this.most;
   }
 }
-
-/** Random numbers that are the same every time: a linear congruential generator. */
-export class Chance {
-  constructor(private seed: number) {}
-
-  /** From 0 to below 1. */
-  next(): number {
-    this.seed = (this.seed * 1_103_515_245 + 12_345) % 2_147_483_648;
-    return this.seed / 2_147_483_648;
-  }
-}

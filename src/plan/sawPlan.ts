@@ -1,4 +1,6 @@
 import { InputError, type Measured } from "../errors";
+import { cuttingConstants } from "../data/cuttingConstants";
+import { minutesPerHour } from "../quantities";
 import type { Text } from "../phrase";
 import { bestDay, type BestDay } from "./bestDay";
 import { perMinute, sawProblem, type SawPlanInput, type SawProblem } from "./sawProblem";
@@ -18,8 +20,12 @@ export interface SawPlanRow {
   readonly note: Text;
 }
 
-const perHour = 60 * perMinute;
-const said = (time: number): Measured => ({ number: time / perHour, quantity: "hours", digits: 3 });
+const perHour = minutesPerHour * perMinute;
+const said = (time: number): Measured => ({
+  number: time / perHour,
+  quantity: "hours",
+  digits: cuttingConstants.saidDigits.value,
+});
 
 function jobRows(input: SawPlanInput, problem: SawProblem, saw: number, jobs: readonly number[]): SawPlanRow[] {
   return jobs.map((job, i) => {

@@ -1,4 +1,6 @@
+import { planConstants as k } from "../data/planConstants";
 import { InputError } from "../errors";
+import { minutesPerHour } from "../quantities";
 
 /** What is to be sawn; minutes and hours from now on, saws free at the start. */
 export interface SawPlanInput {
@@ -33,18 +35,17 @@ export interface SawProblem {
 }
 
 export const perMinute = 1000;
-const perHour = 60 * perMinute;
-const mostJobs = 300;
-const mostSaws = 50;
+const perHour = minutesPerHour * perMinute;
 const wrong = (problem: string, facts: Readonly<Record<string, string>>): InputError =>
   new InputError("invalid", "minutes", problem, facts);
 
 function sawCount({ minutes, saws }: SawPlanInput): number {
   const columns = minutes[0]!.length;
   const count = saws ?? columns;
-  if (count > mostSaws)
-    throw new InputError("invalid", "saws", "a plan takes at most {saws} saws", { saws: String(mostSaws) });
-  if (minutes.length > mostJobs) throw wrong("a plan takes at most {jobs} jobs", { jobs: String(mostJobs) });
+  if (count > k.sawSaws.value)
+    throw new InputError("invalid", "saws", "a plan takes at most {saws} saws", { saws: String(k.sawSaws.value) });
+  if (minutes.length > k.sawJobs.value)
+    throw wrong("a plan takes at most {jobs} jobs", { jobs: String(k.sawJobs.value) });
   if (columns > 1 && columns !== count)
     throw wrong("{parameter} has {columns} columns for {saws} saws: one for all, or one for each saw", {
       columns: String(columns),

@@ -1,3 +1,4 @@
+import { planConstants as k } from "../data/planConstants";
 import type { SawProblem } from "./sawProblem";
 
 type Orders = readonly (readonly number[])[];
@@ -53,7 +54,7 @@ function byUrgency(problem: SawProblem, slackScale: number, changeScale: number)
   const urgency = (saw: number, job: number): number => {
     const minutes = problem.minutes[saw]![job]!;
     const due = problem.due[job]!;
-    const slack = due === Infinity ? 50 * mean : Math.max(0, due - minutes - bay.free[saw]!);
+    const slack = due === Infinity ? k.farSlack.value * mean : Math.max(0, due - minutes - bay.free[saw]!);
     const change = bay.isChange(saw, job) ? 1 / changeScale : 0;
     return Math.exp(-slack / (slackScale * mean) - change) / Math.max(1, minutes);
   };
@@ -83,6 +84,10 @@ function sorted(problem: SawProblem, keys: (job: number) => readonly number[]): 
   });
 }
 
+/** Scales of the urgency rule: of the time left, each twice the one before, and of a change of blade. */
+const slackScales = [1, 2, 2 * 2, 2 * 2 * 2].map((times) => times * k.slackScale.value);
+const changeScales = [k.changeSmall.value, k.changeMiddle.value, k.changeLarge.value];
+
 /**
  * Plans to begin with: lists by due date, shortest, longest, slack and blade; and the rule of apparent tardiness with
  * set-ups at several scales.
@@ -102,8 +107,8 @@ export function sawStarts(problem: SawProblem): readonly Orders[] {
     sorted(problem, (job) => [first.get(blade[job]!)!, blade[job]!, due[job]!]),
     sorted(problem, (job) => [blade[job]!, -shortest[job]!]),
   ];
-  const urgent = [0.5, 1, 2, 4].flatMap((slack) =>
-    [0.15, 0.7, 5].flatMap((change) => {
+  const urgent = slackScales.flatMap((slack) =>
+    changeScales.flatMap((change) => {
       const orders = byUrgency(problem, slack, change);
       return orders === undefined ? [] : [orders];
     }),

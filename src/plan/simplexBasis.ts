@@ -1,3 +1,4 @@
+import { planConstants as k } from "../data/planConstants";
 import type { Work } from "./planWork";
 
 /** A column of a linear programme: its cost, and its coefficients by row. */
@@ -11,8 +12,6 @@ export interface Column<T> {
 
 const smallest = 1e-9;
 const tie = 1e-12;
-/** A pivot touches m² numbers; a unit of work is about twenty of them. */
-const perUnit = 20;
 
 /** The basis of the revised simplex method with its inverse kept whole: m rows, a column in each. */
 export class SimplexBasis<T> {
@@ -77,7 +76,7 @@ export class SimplexBasis<T> {
       for (let j = 0; j < size; j += 1) inverse[i * size + j]! -= direction[i]! * inverse[row * size + j]!;
     }
     this.columns[row] = column;
-    this.work.add((size * size) / perUnit);
+    this.work.add((size * size) / k.pivotShare.value);
     return true;
   }
 

@@ -1,16 +1,10 @@
 import { InputError } from "../errors";
 import type { Pitch } from "../blade/pitch";
-import type { Text } from "../phrase";
+import { refusalText, type Text } from "../phrase";
 import type { PitchedWork } from "../cutting/cut";
 import type { CutLog, LeftOut, LoggedCut, ReadLog } from "./loggedCut";
 
 type Row = { readonly work: PitchedWork; readonly minutes: number } | { readonly why: Text };
-
-/** What is wrong with a cell, without the row: that stands before it. */
-const said = ({ problem, facts, parameter }: InputError): Text => ({
-  template: problem,
-  facts: { ...facts, parameter },
-});
 
 /** The tuning of the block does not count while it is made. */
 const untuned = (shop: PitchedWork["shop"]): PitchedWork["shop"] => ({
@@ -36,7 +30,7 @@ function rowOf(log: CutLog, row: number, untunedShop: (row: number) => PitchedWo
   const cells = needed(log, row);
   const pitch: Pitch | InputError | undefined = log.pitch?.[row];
   for (const [name, cell] of Object.entries({ ...cells, pitch, mark: log.leaveOut?.[row] })) {
-    if (cell instanceof InputError) return { why: said(cell) };
+    if (cell instanceof InputError) return { why: refusalText(cell) };
     if (cell === undefined && name in cells) return { why: `no ${name}` };
   }
   const { section, material, blade, minutes } = cells as Omit<PitchedWork, "pitch"> & { readonly minutes: number };

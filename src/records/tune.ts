@@ -1,4 +1,5 @@
-import { InputError } from "../errors";
+import { InputError, orRefusal } from "../errors";
+import { refusalText } from "../phrase";
 import type { CutRun, PitchedWork } from "../cutting/cut";
 import { cutAtFactor } from "./cutAtFactor";
 import { fitLog, type SolvedCut } from "./fitLog";
@@ -19,13 +20,7 @@ function runOf(): (work: PitchedWork) => Run | InputError {
     const key = [section.text, section.area, material.key, blade, pitch?.text, saws.get(shop)].join("|");
     const known = made.get(key);
     if (known !== undefined) return known;
-    let run: Run | InputError;
-    try {
-      run = cutAtFactor(work);
-    } catch (refusal) {
-      if (!(refusal instanceof InputError)) throw refusal;
-      run = refusal;
-    }
+    const run = orRefusal(() => cutAtFactor(work));
     made.set(key, run);
     return run;
   };
@@ -33,10 +28,7 @@ function runOf(): (work: PitchedWork) => Run | InputError {
 
 /** The factor of one observation; where the model refuses the cut, its rows are left out with the sentence. */
 function solveCut(cut: LoggedCut, run: Run | InputError): SolvedCut | readonly LeftOut[] {
-  if (run instanceof InputError) {
-    const { problem: template, facts, parameter } = run;
-    return cut.rows.map((row) => ({ row, why: { template, facts: { ...facts, parameter } } }));
-  }
+  if (run instanceof InputError) return cut.rows.map((row) => ({ row, why: refusalText(run) }));
   const { material, blade } = cut.work;
   return {
     cut,

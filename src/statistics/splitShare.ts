@@ -1,5 +1,4 @@
-/** The next state of a linear congruential generator, modulus 2³² (Numerical Recipes, from memory). */
-const next = (state: number): number => (Math.imul(state, 1664525) + 1013904223) >>> 0;
+import { Chance } from "./chance";
 
 /** The number of ways to choose `k` of `n`. */
 const ways = (n: number, k: number): number => {
@@ -20,12 +19,11 @@ function eachSum(scores: readonly number[], k: number, visit: (sum: number) => v
 /** Sums of random choices of `k`, the same on every run. */
 function someSums(scores: readonly number[], k: number, times: number, visit: (sum: number) => void): void {
   const pool = [...scores];
-  let state = 1;
+  const chance = new Chance(1);
   for (let t = 0; t < times; t += 1) {
     let sum = 0;
     for (let i = 0; i < k; i += 1) {
-      state = next(state);
-      const j = i + Math.floor((state / 2 ** 32) * (pool.length - i));
+      const j = i + Math.floor(chance.next() * (pool.length - i));
       [pool[i], pool[j]] = [pool[j]!, pool[i]!];
       sum += pool[i]!;
     }

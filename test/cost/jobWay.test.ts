@@ -22,30 +22,36 @@ const nothing = new InputError("invalid", "length", "{parameter} is empty");
 
 describe("a job of an order book", () => {
   it.each([
-    ["round 178 mm", 10, 300, "bi-metal"],
-    ["round 178 mm", 137, 300, "carbide"],
-    ["round 50 mm bundle 3x4", 100, 216, "bi-metal"],
-    ["flat 150x25 mm", 41, 1234, "carbide"],
-  ] as const)("%s: the minutes and the cost of QUOTE, another way round", (size, quantity, length, blade) => {
-    const section = shape(size);
-    const line = quote({
-      item: { shape: section, grade: steel, length: nothing, notes: [] },
-      blade,
-      quantity,
-      length,
-      material: steel,
-      shop,
-    });
-    const way = jobWay({ section, material: steel, quantity, length, shop }, blade);
-    const blades = way.area / way.life;
-    const minutes = way.run + way.bladeMinutes * blades;
-    expect(relative(minutes, line.minutes)).toBeLessThan(1e-12);
-    expect(relative(way.minutesLow, line.minutesLow)).toBeLessThan(1e-12);
-    expect(relative(way.minutesHigh, line.minutesHigh)).toBeLessThan(1e-12);
-    expect([way.cuts, way.pitch]).toEqual([line.cuts, line.pitch]);
-    const cost = (66 * minutes) / 60 + way.price * blades;
-    expect(relative(cost, line.timeCost + line["set-up"] + line.bladeCost)).toBeLessThan(1e-12);
-  });
+    ["round 178 mm", 10, 300, "bi-metal", {}],
+    ["round 178 mm", 137, 300, "carbide", {}],
+    ["round 50 mm bundle 3x4", 100, 216, "bi-metal", {}],
+    ["flat 150x25 mm", 41, 1234, "carbide", {}],
+    ["round 178 mm", 97, 300, "carbide", { testPieces: 2, rejectShare: 0.04 }],
+    ["round 50 mm bundle 3x4", 100, 216, "bi-metal", { testPieces: 1, rejectShare: 0.15 }],
+  ] as const)(
+    "%s, %s pieces: the minutes and the cost of QUOTE, another way round",
+    (size, quantity, length, blade, own) => {
+      const section = shape(size);
+      const terms = { ...shop, ...own };
+      const line = quote({
+        item: { shape: section, grade: steel, length: nothing, notes: [] },
+        blade,
+        quantity,
+        length,
+        material: steel,
+        shop: terms,
+      });
+      const way = jobWay({ section, material: steel, quantity, length, shop: terms }, blade);
+      const blades = way.area / way.life;
+      const minutes = way.run + way.bladeMinutes * blades;
+      expect(relative(minutes, line.minutes)).toBeLessThan(1e-12);
+      expect(relative(way.minutesLow, line.minutesLow)).toBeLessThan(1e-12);
+      expect(relative(way.minutesHigh, line.minutesHigh)).toBeLessThan(1e-12);
+      expect([way.cuts, way.pitch]).toEqual([line.cuts, line.pitch]);
+      const cost = (66 * minutes) / 60 + way.price * blades;
+      expect(relative(cost, line.timeCost + line["set-up"] + line.bladeCost)).toBeLessThan(1e-12);
+    },
+  );
 
   it("without a length neither bars nor trim cuts are counted; a stack gives its pieces each cut", () => {
     const section = shape("round 50 mm bundle 3x4");

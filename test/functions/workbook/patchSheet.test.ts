@@ -4,7 +4,7 @@ import { sheetXml } from "./fixture";
 
 const cells = (rows: string, ...changes: readonly CellChange[]): string =>
   /<sheetData>(.*)<\/sheetData>/s.exec(
-    patchSheet(sheetXml(rows, '<dimension ref="A1:B2"/>'), changes, "sheet1.xml"),
+    patchSheet(sheetXml(rows, '<dimension ref="A1:B2"/>'), changes, "sheet1.xml", 1),
   )![1]!;
 
 describe("cells written into a sheet's part", () => {
@@ -90,6 +90,7 @@ describe("cells written into a sheet's part", () => {
           sheetXml("").replace("<sheetData></sheetData>", `<x:sheetData>${rows}</x:sheetData>`),
           changes,
           "sheet1.xml",
+          1,
         )
       : cells(rows, ...changes);
     expect(prefixed ? /<x:sheetData>(.*)<\/x:sheetData>/s.exec(given)![1] : given).toBe(expected);
@@ -97,7 +98,7 @@ describe("cells written into a sheet's part", () => {
 
   it("a sheet that was empty, and its reach", () => {
     const xml = sheetXml("", '<dimension ref="B2"/>').replace("<sheetData></sheetData>", "<sheetData/>");
-    expect(patchSheet(xml, [{ row: 4, column: 27, value: 1 }], "sheet1.xml")).toContain(
+    expect(patchSheet(xml, [{ row: 4, column: 27, value: 1 }], "sheet1.xml", 1)).toContain(
       '<dimension ref="B2:AB5"/><sheetData><row r="5"><c r="AB5"><v>1</v></c></row></sheetData>',
     );
   });

@@ -51,7 +51,7 @@ describe("XML that a workbook may hold", () => {
     const before = '<!-- <sheetData><row r="1"><c r="A1"><v>1</v></c></row></sheetData> > --><?note <sheetData> ?>';
     const row = (v: number): string => `<row r="1"><!-- ' --><c r="A1" ><v>${v}</v></c></row>`;
     expect(read(sheetXml(row(1), before))).toEqual([["0,0", undefined, 1]]);
-    expect(patchSheet(sheetXml(row(1), before), to9, "sheet1.xml")).toBe(
+    expect(patchSheet(sheetXml(row(1), before), to9, "sheet1.xml", 1)).toBe(
       sheetXml(row(9).replace('"A1" >', '"A1">'), before),
     );
   });
@@ -59,7 +59,9 @@ describe("XML that a workbook may hold", () => {
   it("CDATA is text, in values, formulas and shared strings", () => {
     expect(read(cell("<v><![CDATA[a<b>&amp;]]>&amp;c</v>", ' t="str"'))).toEqual([["0,0", undefined, "a<b>&amp;&c"]]);
     expect(read(cell('<f><![CDATA["<c>"&]]>B1</f><v>1</v>'))).toEqual([["0,0", '"<c>"&B1', 1]]);
-    expect(patchSheet(cell("<v><![CDATA[</v></c></row>]]></v>", ' t="str"'), to9, "sheet1.xml")).toBe(cell("<v>9</v>"));
+    expect(patchSheet(cell("<v><![CDATA[</v></c></row>]]></v>", ' t="str"'), to9, "sheet1.xml", 1)).toBe(
+      cell("<v>9</v>"),
+    );
   });
 
   it("references to characters and the five entities of XML are those characters; line ends are one", () => {
@@ -74,7 +76,7 @@ describe("XML that a workbook may hold", () => {
   it("a > in an attribute ends no tag, and quotes of both kinds are quotes", () => {
     const xml = sheetXml(`<row r='1' x="</row>>"><c r='A1' s="/>"><v>1</v></c></row>`.replace("</row>>", "&lt;/row>>"));
     expect(read(xml)).toEqual([["0,0", undefined, 1]]);
-    expect(patchSheet(xml, to9, "sheet1.xml")).toBe(xml.replace("<v>1<", "<v>9<"));
+    expect(patchSheet(xml, to9, "sheet1.xml", 1)).toBe(xml.replace("<v>1<", "<v>9<"));
   });
 });
 
@@ -150,7 +152,7 @@ describe("XML that is refused, in a line that names the part", () => {
     expect(refusal(() => readXml(`<?xml version="1.0"?>${bomb}<x>&b;</x>`, "a.xml"))).toBe(
       "has a document type, which no workbook needs (a.xml)",
     );
-    expect(refusal(() => patchSheet(`${bomb}<x><sheetData/></x>`, to9, "a.xml"))).toContain("has a document type");
+    expect(refusal(() => patchSheet(`${bomb}<x><sheetData/></x>`, to9, "a.xml", 1))).toContain("has a document type");
   });
 
   it("names of any length and kind, in one line of few words", () => {
