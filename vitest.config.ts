@@ -1,12 +1,34 @@
 import { defineConfig } from "vitest/config";
 
+const rooms = "test/{blade,cost,cutting,data,house,item,material,plan,records,section,shop,size,statistics,time,yield}";
+
+/** Browsers, programs and pages take tens of seconds on a machine that does other work too. */
+const patience = { testTimeout: 120_000, hookTimeout: 120_000 };
+
 export default defineConfig({
   test: {
-    include: ["test/**/*.test.ts"],
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
-    pool: "forks",
     // The browser tests share one machine with the others: two workers are what two cores carry.
     maxWorkers: 2,
+    projects: [
+      {
+        test: {
+          name: "rooms",
+          include: [`${rooms}/**/*.test.ts`],
+          pool: "threads",
+          // The core holds no state, so one worker loads it once for all its files.
+          isolate: false,
+          ...patience,
+        },
+      },
+      {
+        test: {
+          name: "faces",
+          include: ["test/**/*.test.ts"],
+          exclude: [`${rooms}/**`],
+          pool: "forks",
+          ...patience,
+        },
+      },
+    ],
   },
 });
