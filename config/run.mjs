@@ -52,6 +52,17 @@ const generate = (...flags) => {
   if (!flags.includes("--check") && !isBuilt("programs")) generate();
 };
 
+/** Bundles a program of the tests for Node and runs it with what stands after "--". */
+const program = (file, args) => {
+  install();
+  mkdirSync("build", { recursive: true });
+  const out = join("build", "program.mjs");
+  const flags = ["--bundle", "--platform=node", "--format=esm", "--log-level=warning", `--outfile=${out}`];
+  const bundle = spawnSync(process.execPath, [bin("esbuild/bin/esbuild"), ...flags, file], { stdio: "inherit" });
+  if (bundle.status !== 0) process.exit(bundle.status ?? 1);
+  process.exitCode = spawnSync(process.execPath, [out, ...args], { stdio: "inherit" }).status ?? 1;
+};
+
 const checks = [
   ["types", [bin("typescript/bin/tsc"), "-b"]],
   ["lint", [bin("eslint/bin/eslint.js"), "--cache", "--cache-location", ".cache/eslint", "."]],
@@ -113,23 +124,19 @@ const tasks = {
     if (args.length > 0) step("origin", ["config/origin.mjs", ...args]);
   },
   bench(args) {
-    install();
     for (const file of readdirSync("test/bench").filter(
       (f) => f.endsWith(".bench.ts") && (args.length === 0 || args.some((a) => f.includes(a))),
-    )) {
-      mkdirSync("build", { recursive: true });
-      step(`bundle ${file}`, [
-        "node_modules/esbuild/bin/esbuild",
-        "--bundle",
-        "--platform=node",
-        "--format=esm",
-        "--log-level=warning",
-        "--outfile=build/bench.mjs",
-        join("test/bench", file),
-      ]);
-      step(file, ["build/bench.mjs"]);
-    }
+    ))
+      program(join("test/bench", file), args);
   },
+  fuzz: (args) => program("test/trust/fuzz.main.ts", args),
+  laws: (args) => program("test/trust/laws.main.ts", args),
+  hostile(args) {
+    install();
+    programs();
+    program("test/trust/hostile.main.ts", args);
+  },
+  trust: (args) => program("test/trust/trustPage.main.ts", args),
   generate(args) {
     install();
     generate(...args);

@@ -55,7 +55,7 @@ export const shopLabels: readonly ShopLabel[] = [
   row("Drive efficiency", "driveEfficiency", share, "", "share of the motor's power that reaches the band"),
   row("Idle power", "idlePower", number("power"), "from the motor's size", "power taken by the running band with no work in it"),
   row("Minimum band speed", "minimumBandSpeed", speed, "no limit", "slowest speed of the saw"),
-  row("Maximum band speed", "maximumBandSpeed", speed, "no limit", "fastest speed of the saw"),
+  row("Maximum band speed", "maximumBandSpeed", speed, "no limit; 394 ft/min (120 m/min) in nonferrous metals", "fastest speed of the saw"),
   row("Maximum feed", "maximumFeed", number("feed"), "no limit", "fastest feed of the saw"),
   row("Maximum feed force", "maximumFeedForce", number("force"), "no limit", "highest force the feed can give"),
   row("Feed mode", "feedMode", choice("constant rate", "constant feed"), "", "constant rate: the saw slows the feed where the work is wide"),

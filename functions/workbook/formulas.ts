@@ -17,30 +17,55 @@ export interface FormulaCell {
 
 const lexer = new LexerTreeBuilder();
 
+type Leaders = ReadonlyMap<number, BookCell>;
+
+const leaderOf = ({ formula }: BookCell, leaders: Leaders): BookCell | undefined =>
+  formula!.is === "shared" && formula!.text === "" ? leaders.get(formula!.shared!) : undefined;
+
 /** Followers of a shared formula keep only its number: their text is the leader's, moved. */
-function written(cell: BookCell, leaders: ReadonlyMap<number, BookCell>): string {
-  const { text, is, shared } = cell.formula!;
-  const leader = is === "shared" && text === "" ? leaders.get(shared!) : undefined;
-  if (leader === undefined) return text;
+function written(cell: BookCell, leaders: Leaders): string {
+  const leader = leaderOf(cell, leaders);
+  if (leader === undefined) return cell.formula!.text;
   return lexer
     .moveFormulaRefOffset(`=${leader.formula!.text}`, cell.column - leader.column, cell.row - leader.row)
     .slice(1);
 }
 
-/** Every formula of a workbook; what-if data tables have none that a cell could calculate. */
+/** All formulas together, in characters: each is parsed by the engine. */
+const longestOfAll = 50_000_000;
+
+/** Before anything is written out: a small file may share one long formula among many cells. */
+function refuseLong(sheets: readonly { readonly cells: readonly BookCell[]; readonly leaders: Leaders }[]): void {
+  const length = sheets
+    .flatMap(({ cells, leaders }) => cells.map((cell) => (leaderOf(cell, leaders) ?? cell).formula!.text.length))
+    .reduce((sum, one) => sum + one, 0);
+  if (length > longestOfAll)
+    throw new BookFault(
+      `holds ${(length / 1e6).toFixed(0)} million characters of formulas; that is more than is recalculated`,
+    );
+}
+
+/**
+ * Every formula of a workbook; what-if data tables have none that a cell could calculate.
+ * @throws BookFault the formulas are longer than any shop's, or refer to tables that are not there
+ */
 export function formulasOf({ sheets, tables }: Book): readonly FormulaCell[] {
-  return sheets.flatMap((sheet) => {
+  const all = sheets.map((sheet) => {
     const cells = sheet.cells.filter((c) => c.formula !== undefined && c.formula.is !== "dataTable");
     const leaders = new Map(
       cells.flatMap((c) =>
         c.formula!.is === "shared" && c.formula!.text !== "" ? [[c.formula!.shared!, c] as const] : [],
       ),
     );
-    return cells.map((cell) => {
+    return { sheet, cells, leaders };
+  });
+  refuseLong(all);
+  return all.flatMap(({ sheet, cells, leaders }) =>
+    cells.map((cell) => {
       const typed = written(cell, leaders);
       return { sheet, cell, typed, engine: tableFree(typed, sheet, cell, tables) };
-    });
-  });
+    }),
+  );
 }
 
 function tableFree(typed: string, sheet: BookSheet, { row, column }: BookCell, tables: Book["tables"]): string {

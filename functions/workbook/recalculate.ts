@@ -118,17 +118,6 @@ function refuseCircle(book: Book, formulas: readonly FormulaCell[]): void {
   throw new BookFault(`cannot be recalculated: these cells depend on their own results: ${named}`);
 }
 
-/** All formulas together, in characters: each is parsed by the engine. */
-const longestOfAll = 50_000_000;
-
-function refuseLong(formulas: readonly FormulaCell[]): void {
-  const length = formulas.reduce((sum, { engine }) => sum + engine.length, 0);
-  if (length > longestOfAll)
-    throw new BookFault(
-      `holds ${(length / 1e6).toFixed(0)} million characters of formulas; that is more than is recalculated`,
-    );
-}
-
 /** In the file it is one cell's formula, and Excel would take one of the results by a rule of its own; writing any would be a guess. */
 function refuseSpill({ sheet, cell }: FormulaCell, areas: Results["areas"]): void {
   if (cell.formula!.is !== "array" && at(areas, cell.row, cell.column) !== undefined)
@@ -151,7 +140,6 @@ export async function recalculate(
     throw new BookFault(
       `holds ${formulas.length.toLocaleString("en")} formulas; at most ${mostFormulas.toLocaleString("en")} are recalculated`,
     );
-  refuseLong(formulas);
   refuseUnknown(formulas, book);
   refuseCircle(book, formulas);
   const engine = startEngine();

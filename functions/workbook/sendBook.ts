@@ -7,6 +7,7 @@ import { finishBook } from "./finishBook";
 import type { Parts } from "./parts";
 import { packParts } from "./patchBook";
 import { readLooks } from "./readLooks";
+import { seenFormat } from "./seenFormat";
 import type { Recalculated } from "./recalculate";
 
 /**
@@ -30,7 +31,7 @@ const places = (count: number, isHidden: (i: number) => boolean): readonly (numb
   return Array.from({ length: count }, (_, i) => (isHidden(i) ? undefined : next++));
 };
 
-const plainStyle = ({ font, fill, border, alignment, numFmt }: CellStyle): CellStyle => ({
+const plainStyle = ({ font, fill, border, alignment }: CellStyle, numFmt: string | undefined): CellStyle => ({
   ...(font && { font }),
   ...(fill && { fill }),
   ...(border && { border }),
@@ -51,10 +52,12 @@ function merges(sheet: Sheet, rows: Places, columns: Places): NonNullable<WriteS
 }
 
 /** A cell as a value with its looks; nothing where it has neither. */
-function cellOf(value: CellValue, style: CellStyle | undefined): Partial<Cell> | undefined {
+function cellOf(of: CellValue, style: CellStyle | undefined): Partial<Cell> | undefined {
+  const { isShown, format } = seenFormat(of, style?.numFmt);
+  const value = isShown ? of : null;
   if (value === null && style === undefined) return undefined;
   const type = value === null ? "empty" : isError(value) ? "error" : (typeof value as "string" | "number" | "boolean");
-  return { value, type, ...(style && { style: plainStyle(style) }) };
+  return { value, type, ...(style && { style: plainStyle(style, format) }) };
 }
 
 type Places = readonly (number | undefined)[];
@@ -70,15 +73,6 @@ const isCovered = ({ merges: areas = [] }: Sheet, row: number, column: number): 
       (row !== m.startRow || column !== m.startCol),
   );
 
-/** A number format of empty sections shows nothing of the value: ;;; and its like. */
-function isUnseen(value: CellValue, format: string | undefined): boolean {
-  if (format === undefined || !format.includes(";")) return false;
-  const sections = format.split(";");
-  const which = typeof value === "string" ? 3 : typeof value !== "number" || value > 0 ? 0 : value < 0 ? 1 : 2;
-  const section = sections[which];
-  return section !== undefined && section.trim() === "" && value !== null;
-}
-
 /** Cells that hold something or have a look of their own; not every place between them, of which a sheet may have billions. */
 function cellsOf(old: Sheet, values: Values, rows: Places, columns: Places): NonNullable<WriteSheet["cells"]> {
   const cells: NonNullable<WriteSheet["cells"]> = new Map();
@@ -88,7 +82,7 @@ function cellsOf(old: Sheet, values: Values, rows: Places, columns: Places): Non
     if (isCovered(old, r, c)) continue;
     const { style } = old.cells?.get(`${r},${c}`) ?? {};
     const value = storedError(values.get(addressOf(r, c)) ?? null);
-    const cell = cellOf(isUnseen(value, style?.numFmt) ? null : value, style);
+    const cell = cellOf(value, style);
     if (cell !== undefined) cells.set(`${row},${column}`, cell);
   }
   return cells;

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { readXlsx } from "hucre/xlsx";
 import { readFileSync } from "node:fs";
+import { addressOf } from "../../../functions/formula/cellAddress";
 import { bookParts, folder, recalc, sheetXml, zip } from "./fixture";
 
 /** What an attack found: one line, exit 2, nothing written; no number for a cell that depends on itself. */
@@ -65,6 +66,47 @@ describe("workbooks that are refused in one line", () => {
     const lines = recalc(path).stdout.trimEnd().split("\n");
     expect(lines).toHaveLength(2);
     expect(lines[0]).toContain("a\\u000ab\\u202ec!A1");
+  });
+});
+
+describe("small files that once took minutes", () => {
+  const sheet = '<row r="1"><c r="A1" t="s"><v>0</v></c><c r="B1"><f>LEN(A1)</f><v>3</v></c></row>';
+  const main = 'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"';
+  const withStrings = (strings: string, rows: string): string => {
+    const parts = bookParts(
+      { S: "" },
+      {
+        parts: {
+          "xl/worksheets/sheet1.xml": rows,
+          "xl/sharedStrings.xml": `<sst ${main} count="1" uniqueCount="1"><si><t>abc</t>${strings}</si></sst>`,
+        },
+      },
+    );
+    const relation = `<Relationship Id="rId9" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/sharedStrings" Target="sharedStrings.xml"/>`;
+    const rels = Buffer.from(parts["xl/_rels/workbook.xml.rels"]!)
+      .toString()
+      .replace("</Relationships>", `${relation}</Relationships>`);
+    const path = join(folder(), "book.xlsx");
+    writeFileSync(path, zip({ ...parts, "xl/_rels/workbook.xml.rels": Buffer.from(rels) }));
+    return path;
+  };
+  it.each([
+    ["100,000 phonetic runs", withStrings('<rPh sb="0" eb="1"><t>x</t></rPh>'.repeat(100_000), sheetXml(sheet))],
+    [
+      "3,000 merges of whole columns",
+      withStrings(
+        "",
+        sheetXml(sheet).replace(
+          "</worksheet>",
+          `<mergeCells>${Array.from({ length: 3000 }, (_, i) => `<mergeCell ref="${addressOf(0, 2 * i + 2)}:${addressOf(1_048_575, 2 * i + 3)}"/>`).join("")}</mergeCells></worksheet>`,
+        ),
+      ),
+    ],
+  ])("%s", (_, path) => {
+    const run = recalc(path);
+    expect([run.status, run.stderr]).toEqual([0, ""]);
+    expect(run.seconds).toBeLessThan(10);
+    expect(run.memory).toBeLessThan(1000);
   });
 });
 

@@ -1,0 +1,20 @@
+// Faults planted one by one in the core and in bind; a test has to notice each. Never part of `npm test`: all of it takes
+// most of a day on two cores. Some files: npm run mutate -- --mutate src/cost/cutCost.ts,src/time/workload.ts
+/** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
+export default {
+  testRunner: "vitest",
+  plugins: ["@stryker-mutator/vitest-runner"],
+  vitest: { configFile: "config/mutate.vitest.mjs" },
+  // Tables are checked against their sources cell by cell, and texts of constants are no behaviour.
+  mutate: ["src/**/*.ts", "!src/data/*.ts", "functions/bind/*.ts"],
+  ignorePatterns: ["dist", "build", "reports", ".cache"],
+  coverageAnalysis: "perTest",
+  ignoreStatic: true,
+  concurrency: 2,
+  timeoutMS: 10_000,
+  tempDirName: ".cache/stryker",
+  reporters: ["clear-text", "json"],
+  clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportMutants: false },
+  jsonReporter: { fileName: "reports/mutate.json" },
+  allowConsoleColors: false,
+};

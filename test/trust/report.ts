@@ -1,0 +1,70 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { cpus } from "node:os";
+import { dirname } from "node:path";
+
+/** One bar: what was measured beside it. */
+export interface Row {
+  readonly path: string;
+  readonly measured: number;
+  readonly unit: string;
+  /** In words, "0" or "≤ 50 ms". */
+  readonly bar: string;
+  readonly met: boolean;
+}
+
+export interface Report {
+  readonly command: string;
+  readonly date: string;
+  readonly node: string;
+  readonly cpu: string;
+  readonly minutes: number;
+  readonly rows: readonly Row[];
+}
+
+/** A bar of at most so much. */
+export const atMost = (path: string, measured: number, bar: number, unit = ""): Row => ({
+  path,
+  measured,
+  unit,
+  bar: bar === 0 ? "0" : `≤ ${String(bar)} ${unit}`.trim(),
+  met: measured <= bar,
+});
+
+export const atLeast = (path: string, measured: number, bar: number, unit = ""): Row => ({
+  path,
+  measured,
+  unit,
+  bar: `≥ ${String(bar)} ${unit}`.trim(),
+  met: measured >= bar,
+});
+
+/** The value after a flag of the command line, or what holds without it. */
+export function flag(name: string, otherwise: number): number {
+  const at = process.argv.indexOf(`--${name}`);
+  const value = at < 0 ? otherwise : Number(process.argv[at + 1]);
+  if (Number.isFinite(value)) return value;
+  console.error(`--${name} wants a number`);
+  process.exit(2);
+}
+
+/** Prints the rows beside their bars and keeps them in reports/, from which `npm run trust` makes docs/trust.md. */
+export function tell(name: string, rows: readonly Row[]): void {
+  const command =
+    `npm run ${name} ${process.argv.slice(2).length > 0 ? `-- ${process.argv.slice(2).join(" ")}` : ""}`.trim();
+  const report: Report = {
+    command,
+    date: new Date().toISOString().slice(0, 10),
+    node: process.version,
+    cpu: `${String(cpus().length)} × ${cpus()[0]?.model.trim() ?? "unknown"}`,
+    minutes: performance.now() / 60_000,
+    rows,
+  };
+  for (const { path, measured, unit, bar, met } of rows)
+    console.log(
+      `${met ? "met    " : "NOT MET"}  ${path}: ${String(Number(measured.toPrecision(4)))} ${unit} (bar ${bar})`,
+    );
+  const file = `reports/${name}.json`;
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, `${JSON.stringify(report, null, 2)}\n`);
+  if (rows.some((r) => !r.met)) process.exitCode = 1;
+}

@@ -1,0 +1,117 @@
+import type { Report } from "./report";
+
+/** What Stryker writes of a run, as far as it is read here. */
+export interface Mutants {
+  readonly files: Readonly<Record<string, { readonly source: string; readonly mutants: readonly Mutant[] }>>;
+}
+
+interface Mutant {
+  readonly status: string;
+  readonly mutatorName: string;
+  readonly replacement?: string;
+  readonly location: {
+    readonly start: { readonly line: number; readonly column: number };
+    readonly end: { readonly line: number; readonly column: number };
+  };
+}
+
+/** Why a planted fault may live: by file, the text and what stood in its place. */
+export type Reasons = Readonly<Record<string, string>>;
+
+const digits = (n: number): string => (Number.isInteger(n) ? n.toLocaleString("en") : String(Number(n.toPrecision(3))));
+const cell = (text: string): string => text.replace(/\|/g, "\\|").replace(/\s+/g, " ");
+
+function section(title: string, says: string, report: Report | undefined): string {
+  const head = `## ${title}\n\n${says}\n`;
+  if (report === undefined) return `${head}\nNot run since the last change of this page: not met.\n`;
+  const rows = report.rows.map(
+    ({ path, measured, unit, bar, met }) =>
+      `| ${cell(path)} | ${digits(measured)} ${unit} | ${cell(bar)} | ${met ? "met" : "**not met**"} |`,
+  );
+  return [
+    head,
+    `\`${report.command}\`, ${report.date}, ${report.cpu}, Node ${report.node}, ${digits(report.minutes)} minutes.`,
+    "",
+    "| what | measured | bar | |",
+    "|---|---|---|---|",
+    ...rows,
+    "",
+  ].join("\n");
+}
+
+const dead = new Set(["Killed", "Timeout"]);
+const counted = new Set(["Killed", "Timeout", "Survived", "NoCoverage"]);
+
+/** The text of a planted fault's place. */
+function original(source: string, { start, end }: Mutant["location"]): string {
+  const lines = source.split("\n").slice(start.line - 1, end.line);
+  const last = lines.length - 1;
+  return lines
+    .map((line, i) => line.slice(i === 0 ? start.column - 1 : 0, i === last ? end.column - 1 : undefined))
+    .join(" ");
+}
+
+function mutation(report: Mutants | undefined, reasons: Reasons): string {
+  const head =
+    "## Faults planted in the code\n\n`npm run mutate` (Stryker) changes the code of src and functions/bind one place at a time; a test has to fail each time. Bar: 92 % of all places, each survivor with its reason.\n";
+  if (report === undefined) return `${head}\nNot run since the last change of this page: not met.\n`;
+  const files = Object.entries(report.files).map(([file, { source, mutants }]) => {
+    const all = mutants.filter((m) => counted.has(m.status));
+    const alive = all.filter((m) => !dead.has(m.status));
+    return { file, source, all: all.length, alive };
+  });
+  const all = files.reduce((sum, f) => sum + f.all, 0);
+  const alive = files.reduce((sum, f) => sum + f.alive.length, 0);
+  const survivors = files.flatMap(({ file, source, alive: left }) =>
+    left.map((m) => {
+      const [from, to] = [cell(original(source, m.location)).slice(0, 90), cell(m.replacement ?? "").slice(0, 60)];
+      const reason = reasons[`${file}: ${from} -> ${to}`] ?? "not looked at";
+      return `| ${file}:${String(m.location.start.line)} | \`${from}\` | \`${to}\` | ${reason} |`;
+    }),
+  );
+  return [
+    head,
+    `Of the whole, these ${String(files.length)} files were run: ${digits(all)} places, ${digits(all - alive)} noticed, ${digits((100 * (all - alive)) / Math.max(1, all))} %. The rest was not run, so the bar is **not met** as it stands.`,
+    "",
+    "| file | places | noticed |",
+    "|---|---|---|",
+    ...files.map((f) => `| ${f.file} | ${String(f.all)} | ${String(f.all - f.alive.length)} |`),
+    "",
+    "| survivor | code | in its place | why |",
+    "|---|---|---|---|",
+    ...survivors,
+    "",
+  ].join("\n");
+}
+
+/** docs/trust.md from the reports of the commands; what was not run says so. */
+export const trustPage = (
+  reports: Readonly<Record<string, Report | undefined>>,
+  mutants: Mutants | undefined,
+  reasons: Reasons,
+): string =>
+  [
+    "# Trust: every promise has a command and a figure",
+    "",
+    "Made by `npm run trust` from the reports of the commands below; do not edit. A bar that is not met is printed as not met. Times depend on the machine and on what else it does, so they stand beside it.",
+    "",
+    section(
+      "Hostile calls",
+      "Random calls of every function with what cells may hold: sound values, blanks, errors, booleans, dates, texts of all kinds, numbers at the ends of the range.",
+      reports["fuzz"],
+    ),
+    section(
+      "Laws",
+      "What must hold between answers, over random cases: each law is one function of test/trust/laws.ts.",
+      reports["laws"],
+    ),
+    section(
+      "Hostile workbooks",
+      "Every book of the tests that is damaged, encrypted, oversized or made to hang, through the built program.",
+      reports["hostile"],
+    ),
+    section("Speed", "Calls as the host makes them, in one process; ratios say more than times.", reports["bench"]),
+    section("The page", "The try-it page in Chromium.", reports["page"]),
+    mutation(mutants, reasons),
+    "## Licences and bill of materials\n\n`npm run licences` lists every installed package's licence and fails on one that is neither permissive nor named with its use; `npm run sbom` prints a CycloneDX bill of materials. What Excel loads holds one package besides our own code: zod (MIT).\n",
+  ].join("\n");
