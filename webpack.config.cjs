@@ -50,7 +50,7 @@ const functions = {
 const fill = (parts) => (content) =>
   Object.entries(parts).reduce((text, [mark, part]) => text.replaceAll(`<!-- ${mark} -->`, part), content.toString());
 const office =
-  '<script src="trusted.js"></script>\n    <script src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script>\n    <script src="functions.js"></script>';
+  '<script src="trusted.js"></script>\n    <script src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"></script>';
 const pageScripts = (base) =>
   `<link rel="icon" href="${base}assets/icon-32.png" />\n    <link rel="stylesheet" href="${base}pane.css" />\n    <script defer src="${base}core.js"></script>\n    <script defer src="${base}pane.js"></script>`;
 

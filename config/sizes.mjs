@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 
-const budgets = { "functions.js": 182, "pane.js": 16, "more.js": 9, "coach.js": 11 };
+const budgets = { "functions.js": 182, "core.js": 199, "pane.js": 16, "more.js": 9, "coach.js": 11 };
 let over = false;
 for (const [file, most] of Object.entries(budgets)) {
   const raw = readFileSync(`dist/${file}`);
@@ -12,7 +12,4 @@ for (const [file, most] of Object.entries(budgets)) {
     `${file}: ${(raw.length / 1000).toFixed(1)} kB, ${kB.toFixed(1)} kB gzip of ${most} kB${kB > most ? ": over budget" : ""}`,
   );
 }
-console.log(
-  `core.js: ${(gzipSync(readFileSync("dist/core.js"), { level: 9 }).length / 1000).toFixed(1)} kB gzip (core and data behind the pane)`,
-);
 if (over) process.exit(1);

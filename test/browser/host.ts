@@ -5,7 +5,7 @@ import { distFile } from "./open";
 /**
  * A stand-in for Excel on the web: a top page, inside it a page of the editor that speaks the messages of office.js
  * (read in the published office.js and excel-web-16.00.js; nobody here ran Excel), inside that the pane, which loads the
- * published scripts and, by them, functions.js. It answers what activation, custom functions and plain reads ask.
+ * published scripts and our own, and so the functions. It answers what activation, custom functions and plain reads ask.
  */
 
 const editor = "https://usc-excel.officeapps.live.com/x/_layouts/xlviewerinternal.aspx";
