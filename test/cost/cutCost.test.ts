@@ -44,6 +44,11 @@ describe("cost of a cut: own check values, exact (no publication): 80 cm² at 40
     expect(minutes! / (minutes! + extra!)).toBeCloseTo(0.93023255814, 9);
   });
 
+  it("break-in at 0.4 of the feed: 0.3 m² at 40 cm²/min take 75 min at full feed and 112.5 more, of which 80 / 40000 fall on this cut: 0.225 min, 0.23625 of money (own check value)", () => {
+    const { "break-in": breakIn } = cutCost({ ...known, shop: shopOf({ breakInArea: 3e5, breakInFeedShare: 0.4 }) });
+    expect(breakIn).toBeCloseTo(0.23625, 12);
+  });
+
   it("P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7 (companion read): 10 min change, 240 min life, 2 min cut: 0.083 min", () => {
     const { bladeChange } = cutCost({
       ...known,

@@ -52,6 +52,10 @@ describe("a quoted line", () => {
 
   it("the minimum charge holds the price up, and says so", () => {
     expect(line({}, { minimumCharge: 1e4 })).toMatchObject({ price: 1e4, minimumApplied: true });
+    // With a margin of 0.2 the least charge that holds the price up is cost / 0.8; at exactly that it does not.
+    const asked = line({}, { margin: 0.2 }).price;
+    const applied = (by: number) => line({}, { margin: 0.2, minimumCharge: asked * by }).minimumApplied;
+    expect([applied(0.99), applied(1), applied(1.01)]).toEqual([false, false, true]);
     const free = line();
     expect(free.minimumApplied).toBe(false);
     expect(free.price).toBe(free.parts.cost);
@@ -91,6 +95,8 @@ describe("a quoted line", () => {
       reason: "invalid",
       parameter: "settings",
     });
+    expect(refused(() => line({}, { scrapPrice: 1.3 }))).toMatchObject({ reason: "invalid", parameter: "settings" });
+    expect(line({}, { scrapPrice: 1.2 }).parts.kerf).toBe(0);
     expect(refused(() => line({}, { stockLength: undefined }))).toMatchObject({
       reason: "invalid",
       parameter: "settings",

@@ -25,6 +25,14 @@ it("ten cuts of 100 cm² from two loads at 50 cm²/min: two trim cuts, 2 minutes
     life: 4e6,
   });
 });
+it("break-in at 0.4 of the feed takes 1.5 times its minutes more: 90 (by hand)", () => {
+  const slow = { ...input, shop: { ...shop, breakInFeedShare: 0.4 } };
+  expect(sawWork(slow, { cuts: 1, barCuts: 1, loads: 1 })(5000).breakInMinutes).toBeCloseTo(90, 12);
+});
+it("a bundle of twelve: the area is that of the bars that are cut, not of whole stacks", () => {
+  const bundle = { ...input, section: shape("square 10 mm bundle 3x4") };
+  expect(sawWork(bundle, { cuts: 9, barCuts: 100, loads: 1 })(5000).area).toBeCloseTo(100 * 100, 9);
+});
 it("a break-in area above the life is refused", () => {
   const long = { ...input, shop: { ...shop, breakInArea: 5e6 } };
   expect(refused(() => sawWork(long, { cuts: 1, barCuts: 1, loads: 1 }))).toMatchObject({ parameter: "settings" });

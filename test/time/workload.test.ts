@@ -54,6 +54,13 @@ describe("Kingman's wait (Factory Physics, from memory): 30 min a job, ca² 1, c
 });
 
 describe("hours and share", () => {
+  it("three saws of 10 h, 40 jobs of 30 min: 20 h of 30, two thirds full, none short; 80 jobs: 10 h short (by hand)", () => {
+    const of = (jobs: number) => workload({ minutes: [30], quantities: [jobs], hours: 10, saws: 3 });
+    expect(of(40)).toMatchObject({ hoursNeeded: 20, hoursShort: 0 });
+    expect(of(40).share).toBeCloseTo(2 / 3, 12);
+    expect(of(80)).toMatchObject({ hoursNeeded: 40, hoursShort: 10 });
+  });
+
   it("P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 26.1 (companion read, prints 1.62): 100,000 parts, 2 % scrap, 105 s, 80 % of 2300 h", () => {
     const { share, hoursShort, hoursNeeded, expectedWait } = workload({
       minutes: [105 / 60],
