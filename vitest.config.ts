@@ -9,6 +9,12 @@ export default defineConfig({
   test: {
     // The browser tests share one machine with the others: two workers are what two cores carry.
     maxWorkers: 2,
+    // npm run coverage: the core by its own tests.
+    coverage: {
+      include: ["src/**/*.ts"],
+      reporter: ["text-summary", "json", "json-summary"],
+      reportsDirectory: "reports/coverage",
+    },
     projects: [
       {
         test: {

@@ -42,6 +42,8 @@ export function referencePage(catalogue: readonly Entry[]): string {
     "",
     "Made by `npm run generate` from functions/catalogue; every result on this page is computed. Type the formulas with your own list separator (`,` or `;`). Arguments in brackets may be left out. An argument that may be a range gives one result per row.",
     "",
+    "A date in a cell is a plain number to a function, today about 46,000: Excel does not say that the cell shows it as a date. Where no size or pitch can be so large it is refused as a date. A quantity, minutes, hours, money or an area can be, and are taken as they stand: keep dates out of those columns.",
+    "",
     ...subjects.flatMap((subject) => [`## ${subject}`, "", ...docs.filter((d) => d.subject === subject).flatMap(page)]),
     "## The shop block",
     "",
