@@ -2,7 +2,7 @@
  * Who may import whom: each room names the rooms it sees, and no arrow runs back up. test/house/nets.test.ts plants a
  * violation of every rule. Type imports count.
  */
-const core = "errors|quantities|phrase|steps";
+const core = "errors|quantities|phrase|steps|once";
 
 /** Rooms of src: every one sees itself, src/data and the few words of the whole core. */
 const srcRooms = {

@@ -61,7 +61,8 @@ const coachOnly = /[\\/](symptomRemedies|coachRows|symptomSection)\.ts$/;
 const pane = {
   ...shared("pane"),
   target: ["web", "es2020"],
-  entry: { pane: "./taskpane/main.ts", trusted: "./taskpane/trusted.ts" },
+  // In Excel the page of the pane runs the functions too: both share one load of the core.
+  entry: { pane: ["./functions/main.ts", "./taskpane/main.ts"], trusted: "./taskpane/trusted.ts" },
   // The policy lets no text become the address of a script: the pane's own later part goes through a policy of its own.
   output: { path: here("dist"), filename: "[name].js", trustedTypes: { policyName: "kerfsheet" } },
   optimization: {

@@ -1,5 +1,6 @@
 // A build step for the large tables: their rows, written to be read by people, are packed column by column, which compresses
-// better. Rolled shapes: each number as its difference to the one above; src/data/unpackRows.ts gives the same text back.
+// better. Rolled shapes: each number as its difference to the one above; src/data/unpackRows.ts gives the same text back
+// when it is first asked for.
 // Materials: every cell as it stands; src/data/unpackTable.ts gives the same rows back.
 
 /** Decimal places of the numbers of a column; the numbers as whole steps of the last place. */
@@ -66,7 +67,7 @@ module.exports = function pack(source) {
     return `import { unpackTable } from "./unpackTable";\n${source.replace(found[0], () => call)}`;
   }
   if (!table.test(source)) return source;
-  return `import { unpackRows } from "./unpackRows";\n${source.replace(table, (_, rows) => `rows: unpackRows(${JSON.stringify(packRows(rows))})`)}`;
+  return `import { unpackRows } from "./unpackRows";\n${source.replace(table, (_, rows) => `get rows() { const rows = unpackRows(${JSON.stringify(packRows(rows))}); Object.defineProperty(this, "rows", { value: rows }); return rows; }`)}`;
 };
 module.exports.packRows = packRows;
 module.exports.packTable = packTable;

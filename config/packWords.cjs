@@ -23,6 +23,6 @@ const packWords = (rows) => {
 
 /** The loader: the rows in place. */
 module.exports = function pack(source) {
-  return `import { unpackWords } from "./unpackWords";\n${source.replace(/rows: `([^`]*)`/, (_, rows) => `rows: unpackWords(${JSON.stringify(packWords(rows))})`)}`;
+  return `import { unpackWords } from "./unpackWords";\n${source.replace(/rows: `([^`]*)`/, (_, rows) => `get rows() { return unpackWords(${JSON.stringify(packWords(rows))}); }`)}`;
 };
 module.exports.packWords = packWords;

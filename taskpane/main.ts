@@ -1,6 +1,4 @@
 import "./pane.css";
-// The page in which the pane stands runs the functions too: they and the pane share one load of the core.
-import "../functions/main";
 import type { Units } from "../src/quantities";
 import { isError } from "../functions/formula/cellErrors";
 import type { Entry } from "../functions/bind/entry";

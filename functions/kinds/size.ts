@@ -1,3 +1,4 @@
+import { once } from "../../src/once";
 import { quantities } from "../../src/quantities";
 import { readSection } from "../../src/section/readSection";
 import type { Section } from "../../src/section/section";
@@ -8,11 +9,6 @@ import type { Kind } from "./kind";
 import { numberWords } from "./units";
 import { readNumber, type Limits } from "./number";
 import { renamed, textual } from "./text";
-
-const once = <T>(make: () => T): (() => T) => {
-  let made: { readonly value: T } | undefined;
-  return () => (made ??= { value: make() }).value;
-};
 
 /** A section with its profile, made when first wanted and kept with it. */
 export const withProfile = (read: Section): Shape => ({ ...read, profile: once(() => sectionProfile(read)) });

@@ -105,7 +105,7 @@ const basisRows = (): readonly (readonly string[])[] =>
   );
 
 const gradeRows = (): readonly (readonly string[])[] =>
-  builtInMaterials.flatMap(({ key, name, group, bandSpeed, biteFactor }) =>
+  builtInMaterials().flatMap(({ key, name, group, bandSpeed, biteFactor }) =>
     bandSpeed === undefined || group === undefined
       ? []
       : [

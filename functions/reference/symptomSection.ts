@@ -27,7 +27,7 @@ export interface SymptomDoc {
 
 /** What goes wrong, symptom by symptom, for the help page; without a cut the causes stand in their usual order. */
 export const symptomDocs = (): readonly SymptomDoc[] =>
-  symptoms.map(({ name, alsoTyped, stop, causes }) => {
+  symptoms().map(({ name, alsoTyped, stop, causes }) => {
     const [say, lookFirst, ...texts] = symptomRemedies[name]!;
     return {
       name,

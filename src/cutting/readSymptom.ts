@@ -1,5 +1,6 @@
 import { symptoms, type Symptom } from "../data/symptoms";
 import { InputError } from "../errors";
+import { once } from "../once";
 import type { Trouble } from "./trouble";
 
 const fold = (text: string): string =>
@@ -9,9 +10,11 @@ const fold = (text: string): string =>
     .trim();
 
 /** Every name of a symptom, the longest first. */
-const names: readonly (readonly [name: string, symptom: Symptom])[] = symptoms
-  .flatMap((symptom) => [symptom.name, ...symptom.alsoTyped].map((name) => [fold(name), symptom] as const))
-  .sort(([a], [b]) => b.length - a.length);
+const names: () => readonly (readonly [name: string, symptom: Symptom])[] = once(() =>
+  symptoms()
+    .flatMap((symptom) => [symptom.name, ...symptom.alsoTyped].map((name) => [fold(name), symptom] as const))
+    .sort(([a], [b]) => b.length - a.length),
+);
 
 /**
  * Reads a symptom as a sawyer types it: its name or one of its other names, with "new blade" or "old blade" anywhere in
@@ -27,10 +30,13 @@ export function readSymptom(text: string): Trouble {
   const rest = folded.replace(/\b(new|old) blade\b/, " ").trim();
   const words = new Set(rest.split(" "));
   const found =
-    names.find(([name]) => name === rest) ?? names.find(([name]) => name.split(" ").every((word) => words.has(word)));
+    names().find(([name]) => name === rest) ??
+    names().find(([name]) => name.split(" ").every((word) => words.has(word)));
   if (found !== undefined) return { symptom: found[1], blade };
   throw new InputError("none", "symptom", '"{text}" is no symptom known here; choose from {names}', {
     text: text.slice(0, 100),
-    names: symptoms.map((s) => s.name).join(", "),
+    names: symptoms()
+      .map((s) => s.name)
+      .join(", "),
   });
 }

@@ -1,3 +1,4 @@
+import { once } from "../once";
 /**
  * The trouble table of CUTCHECK: symptoms, their likely causes, what raises or lowers each, and the check that tells it from
  * the others. Common practice, no source, weights judgement, but for what docs/sources.md lists under "What goes wrong".
@@ -313,7 +314,9 @@ const causeOf = (row: string): Cause => {
 };
 
 /** What can go wrong with a cut, each once. */
-export const symptoms: readonly Symptom[] = symptomRows.map(([head, ...causes]) => {
-  const [name, also, stop] = head.split("|") as [string, string, string];
-  return { name, alsoTyped: also.split(", "), stop, causes: causes.map(causeOf) };
-});
+export const symptoms: () => readonly Symptom[] = once(() =>
+  symptomRows.map(([head, ...causes]) => {
+    const [name, also, stop] = head.split("|") as [string, string, string];
+    return { name, alsoTyped: also.split(", "), stop, causes: causes.map(causeOf) };
+  }),
+);

@@ -58,7 +58,7 @@ function longestAt(
       .replace(/[()]/g, "");
     const form = compactDesignation(text);
     if (ownNames.has(form)) return { from, to, text, strong: true };
-    const named = atoms[to]!.kind !== "mark" && (materialIndex.has(form) || plainNames.has(form));
+    const named = atoms[to]!.kind !== "mark" && (materialIndex().has(form) || plainNames.has(form));
     if (named && isLikely(span, roles[to + 1] === "" ? atoms[to + 1] : undefined))
       return { from, to, text, strong: /\d/.test(text) };
   }

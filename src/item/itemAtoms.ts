@@ -52,7 +52,7 @@ const isUnknown = ({ kind, text }: Atom): boolean =>
 function isGrade(text: string, next: string): boolean {
   if (/^\d+$|^-|['"]/.test(text) || /^[\d.,]*[.,]\d+$/.test(text)) return false;
   if (/^[a-z]{1,2}\d+$/.test(text) && opensSize(next)) return false;
-  return materialIndex.has(compactDesignation(text)) && !/^\d+x\d/.test(text);
+  return materialIndex().has(compactDesignation(text)) && !/^\d+x\d/.test(text);
 }
 
 function opensSize(next: string): boolean {

@@ -23,7 +23,7 @@ export function refuseLine(description: string): void {
   if (spoiled === "error")
     throw new InputError("invalid", "item", "the cell holds the Excel error {error}", { error: plain.toUpperCase() });
   // 65-45-12 is a ductile iron.
-  if (spoiled === "date" && !materialIndex.has(compactDesignation(plain)))
+  if (spoiled === "date" && !materialIndex().has(compactDesignation(plain)))
     throw new InputError(
       "invalid",
       "item",

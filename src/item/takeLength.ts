@@ -99,7 +99,7 @@ function take(line: Line, { from, to }: Span): void {
 
 /** 316 L: the letter is part of the grade. */
 function isLowCarbon({ atoms }: Line, i: number): boolean {
-  return materialIndex.has(`${textAt(atoms, i - 1)}L`);
+  return materialIndex().has(`${textAt(atoms, i - 1)}L`);
 }
 
 function textOf({ atoms }: Line, from: number, to: number): string {
@@ -154,7 +154,7 @@ function numberAt(line: Line, i: number): Span | undefined {
   return { text: textOf(line, i, to), bare: !united && !atoms[i].text.includes("/"), from: i, to };
 }
 
-const isGradeNumber = ({ atoms }: Line, i: number): boolean => materialIndex.has(textAt(atoms, i));
+const isGradeNumber = ({ atoms }: Line, i: number): boolean => materialIndex().has(textAt(atoms, i));
 
 /** The number is surely of the size: behind x, a diameter sign or a tag. */
 function isSized({ atoms }: Line, i: number): boolean {

@@ -55,7 +55,7 @@ function countAt(line: Line, i: number): Count | undefined {
 /** "(10)"; but "(304)" may be a grade. */
 function inBrackets({ text }: Atom, i: number): Count | undefined {
   const number = /^\((\d+)\)$/.exec(text)?.[1];
-  return number === undefined || materialIndex.has(number)
+  return number === undefined || materialIndex().has(number)
     ? undefined
     : { text: number, from: i, to: i, unsure: false };
 }
@@ -75,7 +75,7 @@ function behindLabel(atoms: readonly Atom[], i: number): Count | undefined {
 function isLabel(atoms: readonly Atom[], i: number, number: string): boolean {
   const { text } = atoms[i]!;
   if (!countWords.has(text) || text === "no" || text === "st" || atoms[i - 1]?.kind === "number") return false;
-  return !isMeasured(atoms[i + 2]) && /^\d{1,4}$/.test(number) && !materialIndex.has(number);
+  return !isMeasured(atoms[i + 2]) && /^\d{1,4}$/.test(number) && !materialIndex().has(number);
 }
 
 function beforeWord(atoms: readonly Atom[], i: number): Count | undefined {
@@ -85,7 +85,7 @@ function beforeWord(atoms: readonly Atom[], i: number): Count | undefined {
   if (word === "@") return behindX ? undefined : { text, from: i, to: i, unsure: false };
   // St 52-3 is a steel.
   if (!countWords.has(word) || (word === "st" && /^\d/.test(textAt(atoms, i + 2)))) return undefined;
-  if (materialIndex.has(text)) return gradeBefore(atoms, i);
+  if (materialIndex().has(text)) return gradeBefore(atoms, i);
   return { text, from: behindX ? i - 1 : i, to: i + 1, unsure: behindX && unsureCounts.has(word) };
 }
 

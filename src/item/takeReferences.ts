@@ -34,11 +34,11 @@ function isTolerance(line: Line, i: number): boolean {
   if (!tolerance.test(text)) return false;
   const [before, next] = [textAt(atoms, i - 1), textAt(atoms, i + 1)];
   if (toleranceWords.has(next) || toleranceWords.has(before) || toleranceWords.has(textAt(atoms, i - 2))) return true;
-  if (!materialIndex.has(text)) return atoms[i - 1] !== undefined;
+  if (!materialIndex().has(text)) return atoms[i - 1] !== undefined;
   if (atoms[i - 1] === undefined) return false;
   const sized = atoms.slice(0, i).some(({ kind }) => kind === "number");
   const graded = atoms.some(
-    ({ kind, text: other }, at) => at !== i && kind === "code" && materialIndex.has(compactDesignation(other)),
+    ({ kind, text: other }, at) => at !== i && kind === "code" && materialIndex().has(compactDesignation(other)),
   );
   return graded || (sized && units === "metric");
 }
@@ -116,5 +116,5 @@ function isMeasured(line: Line, at: number): boolean {
 function isGradeNumber({ atoms }: Line, label: number, at: number): boolean {
   const { text } = atoms[at]!;
   if (/^\d[.,]\d{4}$/.test(text)) return true;
-  return standards.has(atoms[label]!.text) && materialIndex.has(compactDesignation(`en ${text}`));
+  return standards.has(atoms[label]!.text) && materialIndex().has(compactDesignation(`en ${text}`));
 }

@@ -1,4 +1,5 @@
 import { lineWords } from "../data/lineWords";
+import { once } from "../once";
 
 /** What a word means in a language. */
 export interface WordRow {
@@ -18,4 +19,4 @@ function index(): ReadonlyMap<string, readonly WordRow[]> {
 }
 
 /** Every word of src/data/lineWords.ts, folded, with what it means: a star at the end, or a dash at the beginning, as there. */
-export const wordIndex: ReadonlyMap<string, readonly WordRow[]> = index();
+export const wordIndex: () => ReadonlyMap<string, readonly WordRow[]> = once(index);

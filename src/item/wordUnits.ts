@@ -49,7 +49,7 @@ const textOf = (tokens: ReturnType<typeof lineTokens>, from: number, length: num
 function phraseAt(tokens: ReturnType<typeof lineTokens>, from: number): number {
   for (let words = longestPhrase; words > 1; words--) {
     const length = words + words - 1;
-    if (from + length <= tokens.length && wordIndex.has(foldWord(textOf(tokens, from, length)))) return length;
+    if (from + length <= tokens.length && wordIndex().has(foldWord(textOf(tokens, from, length)))) return length;
   }
   return 0;
 }
@@ -89,7 +89,7 @@ const longestWord = "エキスパンドメタル".length;
 function longestAt(text: string, at: number): string | undefined {
   for (let length = Math.min(longestWord, text.length - at); length > 0; length--) {
     const part = text.slice(at, at + length);
-    if (!/^[a-z]$/i.test(part) && wordIndex.has(foldWord(part))) return part;
+    if (!/^[a-z]$/i.test(part) && wordIndex().has(foldWord(part))) return part;
   }
   return undefined;
 }

@@ -1,3 +1,4 @@
+import { once } from "../once";
 import { forceConstants } from "../data/forceConstants";
 import { gradeRows } from "../data/gradeSpeeds";
 import { groups } from "../data/groups";
@@ -93,5 +94,5 @@ function readRow(row: MaterialRow): Material {
   };
 }
 
-/** The material table, read once at load: each row as a Material. Never changed after. */
-export const builtInMaterials: readonly Material[] = materialRows.map(readRow);
+/** The material table, read when first asked for: each row as a Material. Never changed after. */
+export const builtInMaterials: () => readonly Material[] = once(() => materialRows.map(readRow));

@@ -1,3 +1,4 @@
+import { once } from "../once";
 import { lineWords } from "../data/lineWords";
 import { plainNames } from "../data/plainNames";
 import { compactDesignation } from "./compactDesignation";
@@ -26,7 +27,7 @@ function index(): ReadonlyMap<string, string> {
   return new Map([...names].filter(([word, meaning]) => metals.has(meaning) && !open.has(word)));
 }
 
-const names = index();
+const names = once(index);
 /** Shorter beginnings say nothing. */
 const shortest = "abcd".length;
 
@@ -38,8 +39,8 @@ const shortest = "abcd".length;
  */
 export function foreignName(text: string): string | undefined {
   const word = foldWord(text);
-  let name = names.get(word);
+  let name = names().get(word);
   for (let length = word.length; name === undefined && length >= shortest; length--)
-    name = names.get(`${word.slice(0, length)}*`);
+    name = names().get(`${word.slice(0, length)}*`);
   return name === undefined ? undefined : plainNames.get(compactDesignation(name));
 }

@@ -29,6 +29,6 @@ function looksLike(form: string, other: string): boolean {
 export function lookAlikes(form: string): readonly IndexEntry[] | undefined {
   if (!form.includes("X") && !Array.from(form).some(isCyrillic)) return undefined;
   const found: IndexEntry[] = [];
-  for (const [known, entries] of materialIndex) if (looksLike(form, known)) found.push(...entries);
+  for (const [known, entries] of materialIndex()) if (looksLike(form, known)) found.push(...entries);
   return found.length === 0 ? undefined : found;
 }

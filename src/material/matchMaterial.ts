@@ -5,6 +5,7 @@ import { compactDesignation } from "./compactDesignation";
 import { foreignName } from "./foreignName";
 import { describeDesignation } from "./describeDesignation";
 import { lookAlikes } from "./lookAlikes";
+import { once } from "../once";
 import type { Material } from "./material";
 import { materialIndex, type IndexEntry } from "./materialIndex";
 import { nearestDesignations } from "./nearestDesignations";
@@ -19,7 +20,9 @@ export interface MaterialMatch {
 }
 
 const parameter = "material";
-const byKey: ReadonlyMap<string, Material> = new Map(builtInMaterials.map((material) => [material.key, material]));
+const byKey: () => ReadonlyMap<string, Material> = once(
+  () => new Map(builtInMaterials().map((material) => [material.key, material])),
+);
 
 function isOf(entry: IndexEntry, family: Family): boolean {
   const { family: name } = entry.material;
@@ -64,7 +67,7 @@ const isOwnName = ({ material, designation }: IndexEntry): boolean =>
 /** The row of a grade in the condition stated; the row that matched where none is. */
 function rowOf({ material }: IndexEntry, condition: string, given: string): Material {
   if (condition === "") return material;
-  const rows = builtInMaterials.filter((row) => row.grade === material.grade);
+  const rows = builtInMaterials().filter((row) => row.grade === material.grade);
   const stated = rows.find((row) => row.answersTo.includes(condition));
   if (stated !== undefined) return stated;
   const conditions = rows.map((row) => row.condition).join("; ");
@@ -78,7 +81,7 @@ function rowOf({ material }: IndexEntry, condition: string, given: string): Mate
 function noteOf(entry: IndexEntry, row: Material, condition: string): string {
   const trade = entry.designation.kind === "trade name" ? [`trade name, taken as ${row.name}`] : [];
   const near = entry.designation.near ? [`the nearest in the table is ${row.name}`] : trade;
-  const others = builtInMaterials
+  const others = builtInMaterials()
     .filter((other) => other.grade === row.grade && other !== row)
     .map((other) => other.condition);
   const open = condition === "" && others.length > 0 && row.isDefault && !isOwnName(entry);
@@ -89,7 +92,7 @@ function noteOf(entry: IndexEntry, row: Material, condition: string): string {
 }
 
 type EntriesOf = (form: string) => readonly IndexEntry[] | undefined;
-const asTyped: EntriesOf = (form) => materialIndex.get(form);
+const asTyped: EntriesOf = (form) => materialIndex().get(form);
 
 function lookUp(
   { form, families, condition }: Reading,
@@ -111,7 +114,7 @@ function lookUp(
 
 function plain(text: string): MaterialMatch | undefined {
   const key = plainNames.get(compactDesignation(text)) ?? (/\d/.test(text) ? undefined : foreignName(text));
-  const material = key === undefined ? undefined : byKey.get(key);
+  const material = key === undefined ? undefined : byKey().get(key);
   return material && { material, matched: text, note: `plain name, taken as ${material.name}, ${material.condition}` };
 }
 
@@ -145,7 +148,7 @@ function several(text: string, given: string): MaterialMatch | undefined {
       given,
       matches.map((match) => match!.material.name),
     );
-  const material = byKey.get(dual[2])!;
+  const material = byKey().get(dual[2])!;
   return { material, matched: text, note: `dual certificate, cut as ${material.name}` };
 }
 

@@ -1,3 +1,4 @@
+import { once } from "../once";
 import { builtInMaterials } from "./builtInMaterials";
 import { compactDesignation } from "./compactDesignation";
 import type { Designation, Material } from "./material";
@@ -40,7 +41,7 @@ function add(index: Map<string, IndexEntry[]>, material: Material, designation: 
 
 function build(): Map<string, IndexEntry[]> {
   const index = new Map<string, IndexEntry[]>();
-  for (const material of builtInMaterials) {
+  for (const material of builtInMaterials()) {
     const { key, grade, name } = material;
     for (const designation of material.designations) add(index, material, designation);
     for (const designation of material.tradeNames) add(index, material, designation);
@@ -50,14 +51,14 @@ function build(): Map<string, IndexEntry[]> {
   return index;
 }
 
-/** Compact form of every designation of the built-in materials, and whose it is. Built at load, never changed after. */
-export const materialIndex: ReadonlyMap<string, readonly IndexEntry[]> = build();
+/** Compact form of every designation of the built-in materials, and whose it is. Built when first asked for, never changed after. */
+export const materialIndex: () => ReadonlyMap<string, readonly IndexEntry[]> = once(build);
 
 type Form = readonly [form: string, entries: readonly IndexEntry[]];
 
 function byFirstLetter(): ReadonlyMap<string, readonly Form[]> {
   const forms = new Map<string, Form[]>();
-  for (const form of materialIndex) {
+  for (const form of materialIndex()) {
     const first = form[0].charAt(0);
     const others = forms.get(first);
     if (others === undefined) forms.set(first, [form]);
@@ -67,4 +68,4 @@ function byFirstLetter(): ReadonlyMap<string, readonly Form[]> {
 }
 
 /** The same by their first character, for what looks for beginnings. */
-export const formsByFirst: ReadonlyMap<string, readonly Form[]> = byFirstLetter();
+export const formsByFirst: () => ReadonlyMap<string, readonly Form[]> = once(byFirstLetter);

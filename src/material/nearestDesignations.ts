@@ -20,7 +20,7 @@ const leastOfTradeName = 4;
 export function nearestDesignations(form: string): readonly string[] {
   let longest = Math.max(2, form.length / 2);
   let found = new Map<string, string>();
-  for (const [candidate, [entry]] of formsByFirst.get(form.charAt(0)) ?? []) {
+  for (const [candidate, [entry]] of formsByFirst().get(form.charAt(0)) ?? []) {
     const shared = sharedStart(form, candidate);
     if (shared < longest || (shared < leastOfTradeName && entry!.designation.kind === "trade name")) continue;
     if (shared > longest) found = new Map();

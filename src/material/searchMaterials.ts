@@ -1,3 +1,4 @@
+import { once } from "../once";
 import { plainNames } from "../data/plainNames";
 import { builtInMaterials } from "./builtInMaterials";
 import { compactDesignation } from "./compactDesignation";
@@ -28,21 +29,26 @@ const words = (text: string): readonly string[] =>
     .split(/[^\p{L}\p{N}.]+/u)
     .filter((word) => word !== "");
 
-// Made once at load: each key stroke goes through all of them.
-const typedForms = new Map(
-  [...formsByFirst].map(([first, forms]) => [
-    first,
-    forms.map(([form, entries]) => [form.includes("-") ? form.replace(/-/g, "") : form, entries] as const),
-  ]),
+// Made once: each key stroke goes through all of them.
+const typedForms = once(
+  () =>
+    new Map(
+      [...formsByFirst()].map(([first, forms]) => [
+        first,
+        forms.map(([form, entries]) => [form.includes("-") ? form.replace(/-/g, "") : form, entries] as const),
+      ]),
+    ),
 );
-const ownWords = builtInMaterials.map(
-  (material) => [material, words(`${material.name} ${material.family} ${material.condition}`)] as const,
+const ownWords = once(() =>
+  builtInMaterials().map(
+    (material) => [material, words(`${material.name} ${material.family} ${material.condition}`)] as const,
+  ),
 );
 
 /** Exact first, then beginnings; a name that is only near comes after. */
 function designationHits(query: string): readonly Ranked[] {
   const hits: Ranked[] = [];
-  for (const [typed, entries] of typedForms.get(query.charAt(0)) ?? []) {
+  for (const [typed, entries] of typedForms().get(query.charAt(0)) ?? []) {
     if (!typed.startsWith(query)) continue;
     const rank = typed === query ? 0 : 2;
     for (const entry of entries)
@@ -55,7 +61,7 @@ function nameHits(query: string, typed: readonly string[]): readonly Ranked[] {
   const plain = [...plainNames]
     .filter(([name]) => name.startsWith(query))
     .map(([name, key]) => ({ key, rank: name === query ? 0 : 4 }));
-  return ownWords.flatMap(([material, own]) => {
+  return ownWords().flatMap(([material, own]) => {
     const taken = plain
       .filter(({ key }) => key === material.key)
       .map(({ rank }) => ({ material, matched: "plain name", rank }));

@@ -18,7 +18,7 @@ const rows = (symptom: string, speed: number, minutes: number, pitch = "3/4", gr
 
 describe("causes in full", () => {
   it("reasons and remedies stand for the very causes of the table", () => {
-    for (const { name, causes } of symptoms)
+    for (const { name, causes } of symptoms())
       expect(symptomRemedies[name]!.slice(2).map((t) => t.split("|")[0])).toEqual(causes.map((c) => c.key));
   });
 
@@ -35,7 +35,7 @@ describe("causes in full", () => {
   });
 
   it("no text keeps a hole, for every symptom, predicted or not", () => {
-    for (const { name } of symptoms)
+    for (const { name } of symptoms())
       for (const grade of ["A36", "tantalum"])
         for (const row of rows(name, 100, 5, "10/14", grade))
           for (const text of Object.values(row)) expect(said(text)).not.toMatch(/[{}[\]]|NaN|undefined/);

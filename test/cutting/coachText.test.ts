@@ -41,7 +41,7 @@ describe("what CUTCHECK says of a symptom", () => {
       {},
       { wheelDiameter: 430, bandLength: 3400, bandThickness: 1.3, bandWidth: 34, guideGap: 200, motorPower: 900 },
     ];
-    for (const { name } of symptoms)
+    for (const { name } of symptoms())
       for (const saw of saws)
         for (const grade of ["A36", "304", "tantalum"]) {
           const text = said(coached(`${name}, old blade`, saw, grade, 40_000, 5).verdict);
@@ -88,7 +88,7 @@ describe("what CUTCHECK says of a symptom", () => {
           } catch {
             continue;
           }
-          for (const { name } of symptoms) {
+          for (const { name } of symptoms()) {
             const got = cutCheck({
               ...work(size, grade, blade),
               pitch: readPitch(advice.pitch as string),

@@ -61,7 +61,7 @@ describe("every everyday grade × section × class of blade", () => {
   const sections = ["round 1", "round 4", "round 10", "W12x50", "tube 6x0.5", "round 2 bundle 3x4"].map(
     (s) => [s, shape(s)] as const,
   );
-  const tier1 = builtInMaterials.filter((m) => m.isDefault);
+  const tier1 = builtInMaterials().filter((m) => m.isDefault);
   const line = (
     name: string,
     section: (typeof sections)[number][1],

@@ -56,7 +56,7 @@ const anySize: fc.Arbitrary<string> = fc.oneof(
     .map(([d, r, c]) => `tube ${mm(d)}x${mm(d / 12)} mm bundle ${r}x${c}`),
   fc.tuple(logUniform(10, 60), fc.integer({ min: 2, max: 12 })).map(([a, c]) => `square ${mm(a)} mm bundle 1x${c}`),
 );
-const grades = builtInMaterials.filter((m) => m.isDefault && m.group !== undefined);
+const grades = builtInMaterials().filter((m) => m.isDefault && m.group !== undefined);
 const anySaw: fc.Arbitrary<Partial<Shop>> = fc.record({
   motorPower: maybe(logUniform(500, 20_000)),
   bandWidth: maybe(fc.constantFrom(27, 34, 41, 54, 67)),

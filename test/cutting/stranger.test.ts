@@ -64,7 +64,7 @@ const anyWork: fc.Arbitrary<readonly [size: string, work: Work, exact: number]> 
       ] as const;
     }),
 );
-const grades = builtInMaterials.filter((m) => m.isDefault && m.group !== undefined);
+const grades = builtInMaterials().filter((m) => m.isDefault && m.group !== undefined);
 const maybe = <T>(arb: fc.Arbitrary<T>) => fc.option(arb, { nil: undefined });
 const anySaw = fc.record({
   motorPower: maybe(log(800, 20_000)),

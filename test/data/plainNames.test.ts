@@ -14,6 +14,6 @@ it("plain names and dual certificates lead to rows of the table", () => {
 it("plain names are in the compared form and hide no designation", () => {
   for (const name of plainNames.keys()) {
     expect(compactDesignation(name)).toBe(name);
-    expect([name, materialIndex.has(name)]).toEqual([name, false]);
+    expect([name, materialIndex().has(name)]).toEqual([name, false]);
   }
 });

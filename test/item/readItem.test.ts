@@ -192,7 +192,7 @@ describe("laws", () => {
   });
 
   it("every display name and key of the table is found in a line", () => {
-    for (const material of builtInMaterials) {
+    for (const material of builtInMaterials()) {
       const { grade } = readItem(material.key, "inch", []);
       if (!(grade instanceof InputError)) expect([material.key, grade.key]).toEqual([material.key, material.key]);
     }

@@ -16,7 +16,7 @@ const refusal = (designation: string | number): InputError => {
   }
   throw new Error(`${designation} was answered`);
 };
-const names = new Map(builtInMaterials.map((material) => [material.key, material.name]));
+const names = new Map(builtInMaterials().map((material) => [material.key, material.name]));
 
 describe.each(["aliases.csv", "lookups.csv"])("%s: every designation gives its row", (file) => {
   it.each(fixture(file))("%s is %s (%s)", (designation, key) => {
@@ -30,7 +30,7 @@ describe.each(["aliases.csv", "lookups.csv"])("%s: every designation gives its r
 });
 
 describe("every row resolves to itself", () => {
-  it.each(builtInMaterials)("$key", (material) => {
+  it.each(builtInMaterials())("$key", (material) => {
     expect(find(material.key)).toBe(material);
     expect(find(material.name)).toBe(material);
     expect(find(material.name.toLowerCase())).toBe(material);
@@ -40,7 +40,7 @@ describe("every row resolves to itself", () => {
 const isUns = (text: string): boolean => /^[A-Z]\d{5}$/.test(text);
 const isNumber = (text: string): boolean => /^\d\.\d{4}$/.test(text);
 const listed = new Set(
-  builtInMaterials
+  builtInMaterials()
     .flatMap(({ designations }) => designations.map(({ text }) => text))
     .filter((text) => isUns(text) || isNumber(text)),
 );
@@ -120,7 +120,7 @@ describe("numbers in cells", () => {
   const numbers = [...listed].filter(isNumber);
   /** Who has the number by the standard: listed as the same first, then near; the default condition of a grade. */
   const owner = (number: string): string[] => {
-    const who = builtInMaterials.flatMap((material) =>
+    const who = builtInMaterials().flatMap((material) =>
       material.designations.filter(({ text }) => text === number).map(({ near }) => ({ material, near })),
     );
     const same = who.filter(({ near }) => !near || who.every((other) => other.near));

@@ -52,7 +52,7 @@ describe("materialData", () => {
   });
 
   it("every field of every material is filled", () => {
-    for (const material of builtInMaterials) {
+    for (const material of builtInMaterials()) {
       const { machinability, ...rest } = materialData({ material: { material, matched: material.key, note: "" } });
       for (const [field, value] of Object.entries(rest))
         expect([material.key, field, value === "" || value === undefined || Number.isNaN(value)]).toEqual([

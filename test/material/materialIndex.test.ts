@@ -4,7 +4,7 @@ import { compactDesignation } from "../../src/material/compactDesignation";
 import { materialIndex } from "../../src/material/materialIndex";
 
 it("holds every designation, key and name of every row", () => {
-  for (const material of builtInMaterials) {
+  for (const material of builtInMaterials()) {
     for (const text of [
       material.key,
       material.grade,
@@ -13,7 +13,9 @@ it("holds every designation, key and name of every row", () => {
     ]) {
       expect([
         text,
-        materialIndex.get(compactDesignation(text))?.some((entry) => entry.material.grade === material.grade),
+        materialIndex()
+          .get(compactDesignation(text))
+          ?.some((entry) => entry.material.grade === material.grade),
       ]).toEqual([text, true]);
     }
   }
@@ -26,7 +28,7 @@ const honest =
   );
 
 it("two grades share a designation only where it honestly means both", () => {
-  const shared = [...materialIndex].filter(([, entries]) => {
+  const shared = [...materialIndex()].filter(([, entries]) => {
     const best = entries.filter((entry) => !entry.designation.near || entries.every((other) => other.designation.near));
     return new Set(best.map((entry) => entry.material.grade)).size > 1;
   });
@@ -34,5 +36,5 @@ it("two grades share a designation only where it honestly means both", () => {
 });
 
 it("has no bare number of one or two digits, which is a size", () => {
-  expect([...materialIndex.keys()].filter((form) => /^\d{1,2}$/.test(form))).toEqual([]);
+  expect([...materialIndex().keys()].filter((form) => /^\d{1,2}$/.test(form))).toEqual([]);
 });

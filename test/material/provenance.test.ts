@@ -4,7 +4,7 @@ import { provenance } from "../../src/material/provenance";
 
 describe("provenance", () => {
   it("gives a source and one of the marks in words for every value of every material (the table's own keys)", () => {
-    for (const material of builtInMaterials) {
+    for (const material of builtInMaterials()) {
       const rows = provenance(material);
       expect(
         rows.map((r) => r.label),
@@ -18,7 +18,7 @@ describe("provenance", () => {
   });
 
   it("leaves out a value without a source", () => {
-    const material = builtInMaterials[0]!;
+    const material = builtInMaterials()[0]!;
     expect(provenance({ ...material, sources: "----", marks: "", force: undefined })).toEqual([]);
   });
 });

@@ -42,7 +42,7 @@ describe("searchMaterials (ranking: judgement)", () => {
   });
 
   it("finds every material by its own name first or among its conditions", () => {
-    for (const material of builtInMaterials)
+    for (const material of builtInMaterials())
       expect([material.key, keys(material.name, 6).includes(material.key)]).toEqual([material.key, true]);
   });
 });

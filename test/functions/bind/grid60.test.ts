@@ -6,7 +6,7 @@ import { Memo } from "../../../functions/bind/memo";
 import { builtInMaterials } from "../../../src/material/builtInMaterials";
 
 it("60 materials × 3 saws in one formula: the limit of each, in words, or its stated refusal", () => {
-  const grades: Range = builtInMaterials
+  const grades: Range = builtInMaterials()
     .filter((m) => m.isDefault && m.group !== undefined)
     .slice(0, 60)
     .map((m) => [m.key]);

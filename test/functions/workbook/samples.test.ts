@@ -266,7 +266,7 @@ describe("the operator's card", () => {
         cutData,
         [
           [["tube 6x0.5"]],
-          builtInMaterials.map((m) => [m.key]),
+          builtInMaterials().map((m) => [m.key]),
           [["bi-metal"]],
           [texts.map((t) => t.show)],
           null,
@@ -278,7 +278,7 @@ describe("the operator's card", () => {
       for (const [i, row] of rows.entries())
         for (const [c, cell] of row.entries())
           if (typeof cell === "string") {
-            expect(cell.length / 75, `${builtInMaterials[i]!.key}, ${saw}: ${cell}`).toBeLessThanOrEqual(
+            expect(cell.length / 75, `${builtInMaterials()[i]!.key}, ${saw}: ${cell}`).toBeLessThanOrEqual(
               texts[c]!.lines,
             );
             seen += 1;
