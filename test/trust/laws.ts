@@ -421,8 +421,7 @@ const advice: Law = {
     const [pitch, bandSpeed, minutes] = data!;
     if (typeof minutes !== "number") return undefined;
     const verdict = cellOf(ask("CUTCHECK", { section, material, blade, pitch, bandSpeed, minutes, settings }));
-    // Titanium and magnesium cut dry, and what a saw cannot do, are said as cautions or limits, never as a fault.
-    return typeof verdict === "string" && /^(?:Leave it as it is|Nothing to change)/.test(verdict)
+    return typeof verdict === "string" && /^Leave it as it is/.test(verdict)
       ? undefined
       : `${section} ${material} ${blade} ${JSON.stringify(settings)}: ${JSON.stringify(verdict)}`;
   },
