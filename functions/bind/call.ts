@@ -8,7 +8,7 @@ import { dropBlankRows, isBlankRow, lay, sizeOf, type Laid } from "./layout";
 import type { Kept } from "../kinds/kind";
 import { attempt, errorIn, isRefusal, refusalCell } from "../kinds/refusal";
 import { cardCells, printers, tableCells, type Printer } from "./results";
-import { readShopBlock, type ShopBlock } from "../shop/block";
+import { keptShopBlock, type ShopBlock } from "../shop/block";
 import { itemRunner, type Call } from "./run";
 import { readShow } from "./show";
 
@@ -37,8 +37,8 @@ const readUnits = (range: Range | null, memo: Kept): Units | undefined => {
     : unitsKind.read([cell], 0, { units: "inch", memo, shop: undefined }, "units");
 };
 
-const readSettings = (entry: Entry, range: Range | null): ShopBlock | undefined => {
-  if (range !== null && range.some((r) => r.some((c) => !isBlank(c, false)))) return readShopBlock(range);
+const readSettings = (entry: Entry, range: Range | null, memo: Kept): ShopBlock | undefined => {
+  if (range !== null && range.some((r) => r.some((c) => !isBlank(c, false)))) return keptShopBlock(range, memo);
   if (entry.takes.settings === "required")
     throw new InputError("invalid", "settings", "{parameter} is empty; point it at the shop block");
   return undefined;
@@ -47,7 +47,7 @@ const readSettings = (entry: Entry, range: Range | null): ShopBlock | undefined 
 function prepare(entry: Entry, given: Given, memo: Kept): Call {
   const range = (name: string): Range | null => withoutError(given.get(name) ?? null, name);
   const named = readUnits(range("units"), memo);
-  const block = readSettings(entry, range("settings"));
+  const block = readSettings(entry, range("settings"), memo);
   const ofBlock = entry.takes.units === true ? block?.units : undefined;
   const units = named ?? ofBlock;
   return {
@@ -83,13 +83,14 @@ function fillRows(
   } = call;
   const print = printers(result, shown.columns, units);
   const isGap = gapTest(all);
+  const printed = new Map<unknown, readonly Cell[]>();
   const rows: Cell[][] = [];
   for (let row = 0; row < size.rows; row += 1) {
     const line: Cell[] = [];
     const gap = isGap(row);
     for (let column = 0; column < size.columns; column += 1) {
       if (gap) fill(line, "", print.length);
-      else pushItem(line, print, units, item, row, column);
+      else pushItem(line, print, printed, units, () => item(row, column));
     }
     rows.push(line);
   }
@@ -100,17 +101,22 @@ const fill = (line: Cell[], cell: Cell, times: number): void => {
   for (let i = 0; i < times; i += 1) line.push(cell);
 };
 
+/** The cells of one item; a row of results that was printed in this call is not printed again. */
 function pushItem(
   line: Cell[],
   print: readonly Printer[],
+  printed: Map<unknown, readonly Cell[]>,
   units: Units,
-  item: (row: number, column: number) => unknown,
-  row: number,
-  column: number,
+  item: () => unknown,
 ): void {
   try {
-    const value = item(row, column);
-    for (const one of print) line.push(one(value));
+    const value = item();
+    if (print.length === 1) line.push(print[0]!(value));
+    else {
+      let cells = printed.get(value);
+      if (cells === undefined) printed.set(value, (cells = print.map((one) => one(value))));
+      line.push(...cells);
+    }
   } catch (thrown) {
     if (!isRefusal(thrown)) throw thrown;
     const cell = refusalCell(thrown, units);

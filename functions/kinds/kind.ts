@@ -2,10 +2,15 @@ import type { Quantity, Units } from "../../src/quantities";
 import type { Shop } from "../../src/shop/shop";
 import type { Cell } from "./cell";
 
-/** Keeps what was read from a text, so that a column of equal texts is read once. */
+/** Keeps what was read from a cell by a reader in one way, so that a column of equal texts is read once. */
 export interface Kept {
-  get<T>(reader: string, key: string, read: () => T): T;
+  get<T>(reader: string, by: string, cell: unknown, read: () => T): T;
+  /** Keeps what was solved for a few things that it has given before. */
+  solved<T>(what: string, by: readonly unknown[], solve: () => T): T;
 }
+
+/** Keeps nothing: for what is read once from outside. */
+export const unkept: Kept = { get: (_, __, ___, read) => read(), solved: (_, __, solve) => solve() };
 
 /** What a kind may know of the call while it reads a cell. */
 export interface Reading {

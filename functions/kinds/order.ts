@@ -36,13 +36,13 @@ const onlySize = (value: string | number, units: Units): Section | undefined => 
 export const orderItem: Kind<OrderItem> = textual(
   "order item",
   "a size, or a description line such as RND 3-1/2 4140 x 20 ft",
-  (value, { units, shop }, parameter) => {
+  (value, { units, shop, memo }, parameter) => {
     const size = onlySize(value, units);
     const missing = (what: string): InputError =>
       new InputError("invalid", what, what === "material" ? "{parameter} is empty" : "{parameter} is empty or 0");
     if (size !== undefined)
       return {
-        shape: withProfile(size),
+        shape: withProfile(size, memo),
         grade: missing("material"),
         length: missing("length"),
         notes: size.note.split(", ").slice(1),
@@ -53,7 +53,7 @@ export const orderItem: Kind<OrderItem> = textual(
       length: long,
       notes,
     } = renamed(parameter, () => readItem(value, units, shop?.ownMaterials ?? []));
-    return { shape: read instanceof InputError ? read : withProfile(read), grade, length: long, notes };
+    return { shape: read instanceof InputError ? read : withProfile(read, memo), grade, length: long, notes };
   },
   ({ units, shop }) => (shop === undefined || shop.ownMaterials.length === 0 ? units : undefined),
 );

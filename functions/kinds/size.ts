@@ -5,19 +5,26 @@ import type { Section } from "../../src/section/section";
 import { sectionProfile } from "../../src/section/sectionProfile";
 import type { Shape } from "../../src/section/shape";
 import { readLength } from "../../src/size/readLength";
-import type { Kind } from "./kind";
+import type { Kept, Kind } from "./kind";
 import { numberWords } from "./units";
 import { readNumber, type Limits } from "./number";
 import { renamed, textual } from "./text";
 
-/** A section with its profile, made when first wanted and kept with it. */
-export const withProfile = (read: Section): Shape => ({ ...read, profile: once(() => sectionProfile(read)) });
+/** A section with its profile, made when first wanted and kept with it, and with what is solved for it. */
+export const withProfile = (read: Section, memo: Kept): Shape =>
+  Object.assign(
+    {
+      profile: once(() => sectionProfile(read)),
+      solved: <T>(what: string, by: readonly unknown[], solve: () => T): T => memo.solved(what, [read, ...by], solve),
+    },
+    read,
+  );
 
 /** A size string. */
 export const section: Kind<Shape> = textual(
   "section",
   'a size with its shape, such as "round 7" or "W12x50"',
-  (value, { units }, parameter) => renamed(parameter, () => withProfile(readSection(value, units))),
+  (value, { units, memo }, parameter) => renamed(parameter, () => withProfile(readSection(value, units), memo)),
   ({ units }) => units,
 );
 
@@ -31,7 +38,7 @@ export const length = (limits: Limits = {}): Kind<number> => ({
   read: (cells, at, { units, memo }, parameter) => {
     const cell = cells[at];
     if (typeof cell !== "string") return readNumber(cell, "length", limits, units, parameter);
-    const mm = memo.get("length", `${units}|${cell}`, () => renamed(parameter, () => readLength(cell, units)));
+    const mm = memo.get("length", units, cell, () => renamed(parameter, () => readLength(cell, units)));
     return readNumber(mm / quantities.length[units].factor, "length", limits, units, parameter);
   },
 });

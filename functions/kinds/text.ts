@@ -63,10 +63,10 @@ export const textual = <T>(
   read: (cells, at, reading, parameter) => {
     const cell = cells[at];
     if (typeof cell !== "string" && typeof cell !== "number") throw wrongType(cell ?? null, parameter, `a ${name}`);
-    const key = keyed(reading);
-    return key === undefined
+    const by = keyed(reading);
+    return by === undefined
       ? read(cell, reading, parameter)
-      : reading.memo.get(name, `${key}|${typeof cell}|${String(cell)}`, () => read(cell, reading, parameter));
+      : reading.memo.get(name, by, cell, () => read(cell, reading, parameter));
   },
 });
 

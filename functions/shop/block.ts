@@ -9,7 +9,7 @@ import { ownMaterial } from "../../src/material/ownMaterial";
 import type { Shop, Special } from "../../src/shop/shop";
 import { defaultShop } from "../../src/shop/defaultShop";
 import { material, number, text } from "../kinds";
-import type { Kept, Kind, Reading } from "../kinds/kind";
+import { unkept, type Kept, type Kind, type Reading } from "../kinds/kind";
 import { cellSchema } from "../kinds/schema";
 import { CellError, isBlank, type Cell, type Range } from "../kinds/cell";
 import { printText } from "../kinds/sentence";
@@ -68,9 +68,7 @@ function findLabel(written: string, own: readonly Material[]): Found {
   return { row: start, of: group ?? gradeOf(rest, written, own), blade, written };
 }
 
-/** Nothing of the block is kept: it is read once per call. */
-const kept: Kept = { get: (_, __, read) => read() };
-const readingIn = (units: Units): Reading => ({ units, memo: kept, shop: undefined });
+const readingIn = (units: Units): Reading => ({ units, memo: unkept, shop: undefined });
 
 function readValue({ row, written }: Found, cell: Cell, units: Units): unknown {
   if (cell instanceof CellError) throw refuse("{label} is {error}", { label: written, error: cell.code });
@@ -229,6 +227,28 @@ export function readShopBlock(range: Range): ShopBlock {
     (c) => [c.name, { ...shopOf(labels, c.at, all?.at, units), ownMaterials }] as const,
   );
   return { units, saws: new Map(saws), names: saws.map(([name]) => name) };
+}
+
+/** A longer block is read at each call: what is kept stays small. */
+const longestKey = 10_000;
+
+/** Every cell of a range, its type and its length before it: two ranges of one key are equal cell by cell. */
+function keyOf(range: Range): string {
+  let key = String(range[0]!.length);
+  for (const row of range) {
+    for (const cell of row) {
+      const text = String(cell);
+      key += cell === null ? "-" : `${(typeof cell)[0]!}${text.length}:${text}`;
+    }
+    if (key.length > longestKey) return "";
+  }
+  return key;
+}
+
+/** The shop block of these cells, read once: other cells are another block. */
+export function keptShopBlock(range: Range, memo: Kept): ShopBlock {
+  const key = keyOf(range);
+  return key === "" ? readShopBlock(range) : memo.get("shop block", "", key, () => readShopBlock(range));
 }
 
 /** A refusal repeats no more of what was typed. */

@@ -5,7 +5,7 @@ import { readLength } from "../../src/size/readLength";
 import { refuseSwapped } from "../kinds/blade";
 import { shopConstants as k } from "../../src/data/shopConstants";
 import { number } from "../kinds";
-import type { Kind, Reading } from "../kinds/kind";
+import { unkept, type Kind, type Reading } from "../kinds/kind";
 import { cellSchema } from "../kinds/schema";
 import { CellError, isBlank, type Cell, type Range } from "../kinds/cell";
 
@@ -61,7 +61,7 @@ export function readHeadedTable(range: Range, labels: readonly string[], paramet
   });
 }
 
-const reading: Reading = { units: "inch", memo: { get: (_, __, read) => read() }, shop: undefined };
+const reading: Reading = { units: "inch", memo: unkept, shop: undefined };
 const inOffer = <T>(kind: Kind<T>) => z.optional(cellSchema(kind, reading, ""));
 
 /** What the table of offers may hold, by the kinds of the same values elsewhere. A length that is a number is in feet, as the price per foot wants. */

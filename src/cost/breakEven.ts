@@ -1,6 +1,6 @@
 import { cuttingConstants } from "../data/cuttingConstants";
 import { costConstants as k } from "../data/costConstants";
-import { InputError } from "../errors";
+import { InputError, type Fact } from "../errors";
 import type { Text } from "../phrase";
 import type { Blade, Offer } from "./blade";
 import { bladeCost } from "./bladeCost";
@@ -40,14 +40,12 @@ function hereVerdict({ sawHourValue, saving, cost, price }: Here): Text {
   const value = { number: sawHourValue, quantity: "money" as const, digits: said.value };
   if (Math.abs(saving) <= k.tie.value * cost)
     return { template: "At {value} a saw hour both cost the same.", facts: { value } };
-  const facts = {
+  const facts: Record<string, Fact> = {
     value,
     saving: { number: Math.abs(saving), quantity: "money" as const, digits: said.value },
     share: { number: (k.percent.value * Math.abs(saving)) / cost, quantity: "ratio" as const, digits: said.value },
-    ...(price instanceof InputError
-      ? {}
-      : { price: { number: price, quantity: "money" as const, digits: said.value } }),
   };
+  if (!(price instanceof InputError)) facts["price"] = { number: price, quantity: "money", digits: said.value };
   const pays = price instanceof InputError ? "" : "; it pays up to a price of {price}";
   const word = saving > 0 ? "saves" : "costs";
   const more = saving > 0 ? "" : " more";
@@ -72,18 +70,21 @@ export function breakEven(input: BreakEvenInput): {
   readonly saving: number | InputError;
   readonly verdict: Text | InputError;
 } {
-  const { sawHourValue, change } = input;
-  const current = { ...input.current, kerf: input.currentKerfCost };
+  const { sawHourValue, change, offerKerfCost: kerf } = input;
+  const { price, life, rate } = input.current;
+  const current = { price, life, rate, kerf: input.currentKerfCost };
   const cost = bladeCost({ blade: current, sawHourValue, change });
-  const given = { ...input.offer, kerf: input.offerKerfCost };
+  const given = { price: input.offer.price, life: input.offer.life, rate: input.offer.rate, kerf };
   const offer = whole(given);
   const solved = breakEvenAt({ offer: given, sawHourValue, change, cost });
-  if (offer instanceof InputError) return { ...solved, sawHourValue: offer, saving: offer, verdict: offer };
+  if (offer instanceof InputError) return Object.assign(solved, { sawHourValue: offer, saving: offer, verdict: offer });
   const between = breakEvenHourValue({ current, offer, change });
   const saving = cost - bladeCost({ blade: offer, sawHourValue, change });
   return {
-    ...solved,
-    ...between,
+    price: solved.price,
+    life: solved.life,
+    rate: solved.rate,
+    sawHourValue: between.sawHourValue,
     saving,
     verdict: [between.verdict, hereVerdict({ sawHourValue, saving, cost, price: solved.price })],
   };

@@ -14,17 +14,14 @@ export interface QuoteInput {
   readonly shop: Shop;
 }
 
-/** A line priced, with the class of blade that it is priced with and what it was read as. */
-export type ChosenLine = QuotedLine & QuoteWork;
-
 /** A class that cannot make this cut is out; a class that the shop block does not price refuses the line. */
-function tryClass(work: Omit<QuoteWork, "blade">, blade: BladeClass): ChosenLine | InputError {
-  const line = orRefusal(() => ({ ...work, blade, ...quoteLine({ ...work, blade }) }));
+function tryClass(work: Omit<QuoteWork, "blade">, blade: BladeClass): QuotedLine | InputError {
+  const line = orRefusal(() => quoteLine({ ...work, blade }));
   if (line instanceof InputError && line.reason !== "none") throw line;
   return line;
 }
 
-function cheapest(work: Omit<QuoteWork, "blade">): ChosenLine {
+function cheapest(work: Omit<QuoteWork, "blade">): QuotedLine {
   const [biMetal, carbide] = [tryClass(work, "bi-metal"), tryClass(work, "carbide")];
   if (carbide instanceof InputError) {
     if (biMetal instanceof InputError) throw biMetal;
@@ -47,9 +44,11 @@ const given = <T>(value: T | undefined, described: T | InputError): T => {
  * @throws InputError "invalid": material or length neither given nor described; as quoteLine
  * @source see quoteLine
  */
-export function chooseLine({ item, blade, quantity, shop, ...wanted }: QuoteInput): ChosenLine {
+export function chooseLine({ item, blade, quantity, shop, ...wanted }: QuoteInput): QuotedLine {
   const section = given(undefined, item.shape);
   const material = given(wanted.material, item.grade);
-  const work = { section, material, length: given(wanted.length, item.length), quantity, shop };
-  return blade === "cheapest" ? cheapest(work) : { ...work, blade, ...quoteLine({ ...work, blade }) };
+  const length = given(wanted.length, item.length);
+  return blade === "cheapest"
+    ? cheapest({ section, material, length, quantity, shop })
+    : quoteLine({ section, material, length, quantity, blade, shop });
 }

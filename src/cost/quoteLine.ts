@@ -56,11 +56,11 @@ function workAt(work: QuoteWork, sawn: number, loads: Loads): (rate: number) => 
     hourlyCost: needed(shop.hourlyCost, "Hourly cost") + (shop.operatorCost ?? 0) * shop.operatorShare,
     availability: shop.availability,
   };
-  return (rate) => ({ ...at(rate), ...costs });
+  return (rate) => Object.assign(at(rate), costs);
 }
 
-/** An order line priced. */
-export interface QuotedLine {
+/** An order line priced, with what it was priced for. */
+export interface QuotedLine extends QuoteWork {
   readonly prediction: CutPrediction;
   readonly loads: Loads;
   /** What lineCost was given. */
@@ -88,8 +88,8 @@ export interface QuotedLine {
  * @source common practice; margin on the price: P. C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.4
  */
 export function quoteLine(work: QuoteWork): QuotedLine {
-  const { section, material, length, quantity, shop } = work;
-  const prediction = predictCut({ ...work, pitch: undefined });
+  const { section, material, length, quantity, blade, shop } = work;
+  const prediction = predictCut({ section, material, blade, shop, pitch: undefined });
   const sawn = sawnPieces(quantity, shop);
   const loads = barLoads({ section, length, pieces: sawn, kerf: prediction.cut.saw.band.kerf, shop });
   const at = workAt(work, sawn, loads);
@@ -101,6 +101,12 @@ export function quoteLine(work: QuoteWork): QuotedLine {
   ];
   const priceOf = ({ cost }: LineCost): number => Math.max(cost / (1 - shop.margin), shop.minimumCharge);
   return {
+    section,
+    material,
+    length,
+    quantity,
+    blade,
+    shop,
     prediction,
     sawn,
     loads,

@@ -8,6 +8,7 @@ import { idlePower } from "./idlePower";
 import { limitWords } from "./limitWords";
 import { meanChip } from "./meanChip";
 import { predictCut, type CutPrediction } from "./predictCut";
+import { solvedOnce } from "./solvedOnce";
 import { tuningText } from "./tuningText";
 
 const breakInText = ({ shop }: PitchedWork, { run }: CutPrediction): Text =>
@@ -43,6 +44,10 @@ const basisText = ({ cut }: CutPrediction, { material, blade }: PitchedWork): st
  * @source data/groups, data/cuttingConstants; each constant with its mark
  */
 export function cutData(input: PitchedWork) {
+  return solvedOnce("data", input, () => dataOf(input));
+}
+
+function dataOf(input: PitchedWork) {
   const prediction = predictCut(input);
   const { cut, run, pitch, rate } = prediction;
   const { profile } = cut;

@@ -3,6 +3,7 @@ import { cuttingConstants as k } from "../data/cuttingConstants";
 import { InputError } from "../errors";
 import type { Cut, CutRun, PitchedWork } from "./cut";
 import { prepareCut } from "./prepareCut";
+import { solvedOnce } from "./solvedOnce";
 import { nominal, runCut, type Scenario } from "./runCut";
 
 /** A predicted cut with every value on the way, low and high with it. */
@@ -76,6 +77,10 @@ function ends(work: PitchedWork, cut: Cut, { rate }: CutRun): readonly [low: num
  * @source data/groups, data/cuttingConstants; which groups are calibrated on what: docs/sources.md
  */
 export function predictCut(work: PitchedWork): CutPrediction {
+  return solvedOnce("cut", work, () => predict(work));
+}
+
+function predict(work: PitchedWork): CutPrediction {
   const cut = prepareCut(work);
   const { pitch } = cut;
   const run = runCut(cut, nominal);

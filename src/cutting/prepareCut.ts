@@ -39,7 +39,8 @@ const bandPower = (shop: Shop): number | undefined => {
 const feedForce = (band: Band, span: number, shop: Shop): SawLimits["feedForce"] => {
   const thrust = shop.maximumFeedForce ?? Infinity;
   if (!band.described) return shop.maximumFeedForce === undefined ? undefined : () => thrust;
-  const central = bandForce({ ...band, span, extent: 0, tension: shop.bandTension }) * k.bucklingShare.value;
+  const { width, thickness } = band;
+  const central = bandForce({ width, thickness, span, extent: 0, tension: shop.bandTension }) * k.bucklingShare.value;
   return (extent) => Math.min(thrust, central / (1 - extent / (2 * span)));
 };
 

@@ -8,7 +8,7 @@ describe("the cache of parsed texts", () => {
   it("keeps a value per reader and key, and is emptied when full", () => {
     const memo = new Memo(2);
     let reads = 0;
-    const read = (reader: string, key: string) => memo.get(reader, key, () => ({ reader, key, n: (reads += 1) }));
+    const read = (reader: string, key: string) => memo.get(reader, "", key, () => ({ reader, key, n: (reads += 1) }));
     expect([read("a", "x").n, read("a", "x").n, read("b", "x").n]).toEqual([1, 1, 2]);
     expect([read("a", "y").n, read("a", "z").n, read("a", "x").n]).toEqual([3, 4, 5]);
   });
@@ -32,8 +32,8 @@ describe("the cache of parsed texts", () => {
       tries += 1;
       throw new Error("refused");
     };
-    expect(() => memo.get("a", "x", read)).toThrow();
-    expect(() => memo.get("a", "x", read)).toThrow();
+    expect(() => memo.get("a", "", "x", read)).toThrow();
+    expect(() => memo.get("a", "", "x", read)).toThrow();
     expect(tries).toBe(2);
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { choice, number } from "../../../functions/kinds";
 import { cellSchema } from "../../../functions/kinds/schema";
-import type { Reading } from "../../../functions/kinds/kind";
+import { unkept, type Reading } from "../../../functions/kinds/kind";
 
-const inch: Reading = { units: "inch", memo: { get: (_, __, read) => read() }, shop: undefined };
+const inch: Reading = { units: "inch", memo: unkept, shop: undefined };
 const issue = (schema: ReturnType<typeof cellSchema>, cell: unknown): string | undefined => {
   const parsed = schema.safeParse(cell);
   return parsed.success ? undefined : parsed.error.issues[0]!.message;
