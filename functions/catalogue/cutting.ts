@@ -3,7 +3,7 @@ import { rateWorking } from "../../src/cutting/cutWorking";
 import { cutCheck } from "../../src/cutting/cutCheck";
 import { cutData } from "../../src/cutting/cutData";
 import { choosePitch } from "../../src/cutting/choosePitch";
-import { predictCut } from "../../src/cutting/predictCut";
+import { cutRate } from "../../src/cutting/cutRate";
 import { teethInCut } from "../../src/cutting/teethInCut";
 import type { Pitch } from "../../src/blade/pitch";
 import type { Shape } from "../../src/section/shape";
@@ -26,7 +26,7 @@ export const cutting = [
     takes: { settings: "optional", saw: true, units: true },
     result: { form: "cell", as: "areaRate", of: "rate", help: "removal rate, nominal" },
     working: rateWorking,
-    run: predictCut,
+    run: cutRate,
   }),
   entry({
     name: "PITCH",

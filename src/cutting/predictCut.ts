@@ -1,10 +1,12 @@
 import type { Pitch } from "../blade/pitch";
 import { cuttingConstants as k } from "../data/cuttingConstants";
-import { InputError } from "../errors";
 import type { Cut, CutRun, PitchedWork } from "./cut";
+import { cutMinutes } from "./cutMinutes";
 import { prepareCut } from "./prepareCut";
+import { refusePush } from "./refusePush";
 import { solvedOnce } from "./solvedOnce";
-import { nominal, runCut, type Scenario } from "./runCut";
+import { runCut } from "./runCut";
+import { nominal, type Scenario } from "./wayDown";
 
 /** A predicted cut with every value on the way, low and high with it. */
 export interface CutPrediction {
@@ -27,33 +29,11 @@ const highOf = (spread: number): Scenario => ({
   feedShare: 1 / k.feedShareHigh.value,
 });
 
-/** The feed force holds over half of the area, and what it leaves there is no chip. */
-const cannotPush = ({ pushed, pushedChip }: CutRun): boolean =>
-  pushed > k.mostOf.value && pushedChip < k.forceChip.value;
-
-function refusePush(work: PitchedWork, cut: Cut): InputError {
-  const { pitch } = cut;
-  const coarser = [...(work.shop.pitchesStocked ?? cut.plan.made)].sort((a, b) => a.mean - b.mean);
-  const works = coarser.find(
-    (p) => p.mean > pitch.mean && !cannotPush(runCut(prepareCut({ ...work, pitch: p }), nominal)),
-  );
-  return new InputError(
-    "none",
-    "",
-    `The {band} band cannot be pushed into {teeth} teeth${works === undefined ? ", nor into any coarser pitch: closer guides, a wider band, or turn the work" : "; the nearest pitch that it can push is {pitch}"}`,
-    {
-      band: { number: cut.saw.band.width, quantity: "size" },
-      teeth: String(Math.round(cut.profile.meanWidth / pitch.mean)),
-      pitch: works?.text ?? "",
-    },
-  );
-}
-
 /** Low and high of the rate. */
 function ends(work: PitchedWork, cut: Cut, { rate }: CutRun): readonly [low: number, high: number] {
   const own = cut.rateSpread;
   if (own !== undefined) {
-    const at = (factor: number): number => runCut(prepareCut({ ...work, pitch: cut.pitch }, factor), nominal).rate;
+    const at = (factor: number): number => cutMinutes(prepareCut({ ...work, pitch: cut.pitch }, factor), nominal).rate;
     return [at(1 / own), at(own)];
   }
   const { spread } = cut.row;
@@ -61,8 +41,8 @@ function ends(work: PitchedWork, cut: Cut, { rate }: CutRun): readonly [low: num
   if (maximumFeed === undefined && feedForce === undefined && power === undefined)
     return [rate / spread, rate * spread];
   return [
-    Math.min(runCut(cut, lowOf(spread)).rate, rate / k.leastSpread.value),
-    Math.max(runCut(cut, highOf(spread)).rate, rate * k.leastSpread.value),
+    Math.min(cutMinutes(cut, lowOf(spread)).rate, rate / k.leastSpread.value),
+    Math.max(cutMinutes(cut, highOf(spread)).rate, rate * k.leastSpread.value),
   ];
 }
 
@@ -84,7 +64,7 @@ function predict(work: PitchedWork): CutPrediction {
   const cut = prepareCut(work);
   const { pitch } = cut;
   const run = runCut(cut, nominal);
-  if (cannotPush(run)) throw refusePush(work, cut);
+  refusePush(work, cut, run);
   const [rateLow, rateHigh] = ends(work, cut, run);
   return { pitch, cut, run, rate: run.rate, rateLow, rateHigh };
 }

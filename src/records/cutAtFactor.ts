@@ -1,6 +1,7 @@
 import type { CutRun, PitchedWork } from "../cutting/cut";
 import { prepareCut } from "../cutting/prepareCut";
-import { nominal, runCut } from "../cutting/runCut";
+import { runCut } from "../cutting/runCut";
+import { nominal } from "../cutting/wayDown";
 
 /**
  * A cut as a function of a further factor on its bite, on the saw as described. Where the gullets bind at neither factor the

@@ -10,7 +10,8 @@ import type { Section } from "./section";
 import { sectionStack } from "./sectionStack";
 import { seriesText } from "../size/seriesText";
 import { sizeModifiers, type Modifiers } from "../size/sizeModifiers";
-import { sizeParts } from "../size/sizeParts";
+import { plainParts } from "../size/plainParts";
+import { sizeParts, type Parts } from "../size/sizeParts";
 import { sizePhrases } from "../size/sizePhrases";
 import { sizeTokens } from "../size/sizeTokens";
 
@@ -25,14 +26,19 @@ const greatest = 4000; // mm
  * @source sizes by definition, tables by the standards in sectionSources.ts
  */
 export function readSection(text: string | number, defaultUnit: Units): Section {
+  const simple = typeof text === "string" ? plainParts(text) : undefined;
+  if (simple !== undefined) return stackSection(simple, unmodified, text as string, defaultUnit);
   const plain = typeof text === "number" ? String(text) : normaliseSize(text.slice(0, 200));
   refuseSpoiled(text, plain);
-  return areaSection(plain, defaultUnit) ?? stackSection(plain, String(text).trim(), defaultUnit);
+  const area = areaSection(plain, defaultUnit);
+  if (area !== undefined) return area;
+  const modifiers = sizeModifiers(sizePhrases(sizeTokens(seriesText(plain))));
+  return stackSection(sizeParts(modifiers.bar), modifiers, String(text).trim(), defaultUnit);
 }
 
-function stackSection(plain: string, typed: string, defaultUnit: Units): Section {
-  const modifiers = sizeModifiers(sizePhrases(sizeTokens(seriesText(plain))));
-  const parts = sizeParts(modifiers.bar);
+const unmodified = sizeModifiers([]);
+
+function stackSection(parts: Parts, modifiers: Modifiers, typed: string, defaultUnit: Units): Section {
   const bar = readBar(parts, typed, defaultUnit);
   const lie = modifiers.lie ?? (parts.flat ? "flat" : undefined);
   const laid = layBar(bar.shape!, bar.text, lie, modifiers.turn);

@@ -24,6 +24,8 @@ export function shapeFamily(
   shapes: readonly string[],
   text: string,
 ): { readonly family: Family | "none"; readonly word: string } {
+  const [single] = shapes;
+  if (single !== undefined && shapes.length === 1) return { family: shapeWords.get(single) as Family, word: single };
   const named = shapes.map((word) => [word, shapeWords.get(word) as Family] as const);
   const telling = named.some(([, family]) => family !== "bar") ? named.filter(([, family]) => family !== "bar") : named;
   const families = [...new Set(telling.map(([, family]) => family))];

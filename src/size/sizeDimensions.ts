@@ -36,18 +36,17 @@ export function sizeDimensions(tokens: readonly Token[], dashed: boolean, gauged
 }
 
 function checkPair(last: Token | undefined, token: Token): void {
-  const pair = `${last?.kind ?? "start"} ${token.kind}`;
-  if (pair === "start x")
+  if (token.kind === "x" && last === undefined)
     throw new InputError("invalid", "section", 'the size begins with an "x"; a number is missing');
-  if (pair === "x x")
+  if (token.kind === "x" && last?.kind === "x")
     throw new InputError("invalid", "section", "two x signs in a row; a number is missing between them");
-  if (pair === "number number" && last!.tag === "" && token.tag === "") {
+  if (token.kind === "number" && last?.kind === "number" && last.tag === "" && token.tag === "") {
     throw new InputError(
       "invalid",
       "section",
       'two numbers without an x between them ("{first} {second}"); write {first}x{second}, or 1-1/4 for a fraction',
       {
-        first: last!.text,
+        first: last.text,
         second: token.text,
       },
     );
