@@ -7,7 +7,7 @@ import { slots, type Slot } from "./slots";
 import { dropBlankRows, isBlankRow, lay, sizeOf, type Laid } from "./layout";
 import type { Kept } from "../kinds/kind";
 import { attempt, errorIn, isRefusal, refusalCell } from "../kinds/refusal";
-import { cardCells, printers, tableCells, type Printer } from "./results";
+import { cardCells, printers, tableCells } from "./results";
 import { keptShopBlock, type ShopBlock } from "../shop/block";
 import { itemRunner, type Call } from "./run";
 import { readShow } from "./show";
@@ -69,59 +69,45 @@ const gapTest = (all: readonly Laid[]): ((row: number) => boolean) => {
   };
 };
 
-/** The rows of results. A refused item fills its whole width, so no array is jagged. */
+type Item = (row: number, column: number) => unknown;
+
+/** The cells of one item. A refused one fills its whole width, so no array is jagged; a row that was printed in this call is not printed again. */
+function itemPrinter({ entry: { result }, shown, units }: Call, item: Item): (row: number, column: number) => Cell[] {
+  const print = printers(result, shown.columns, units);
+  const [only] = print;
+  const printed = new Map<unknown, readonly Cell[]>();
+  return (row, column) => {
+    try {
+      const value = item(row, column);
+      if (print.length === 1) return [only!(value)];
+      let cells = printed.get(value);
+      if (cells === undefined) printed.set(value, (cells = print.map((one) => one(value))));
+      return [...cells];
+    } catch (thrown) {
+      if (!isRefusal(thrown)) throw thrown;
+      const cell = refusalCell(thrown, units);
+      return print.map(() => cell);
+    }
+  };
+}
+
+/** The rows of results. */
 function fillRows(
   call: Call,
   all: readonly Laid[],
   size: { readonly rows: number; readonly columns: number },
-  item: (row: number, column: number) => unknown,
+  item: Item,
 ): Cell[][] {
-  const {
-    entry: { result },
-    shown,
-    units,
-  } = call;
-  const print = printers(result, shown.columns, units);
+  const cellsOf = itemPrinter(call, item);
   const isGap = gapTest(all);
-  const printed = new Map<unknown, readonly Cell[]>();
+  const gap = Array.from({ length: size.columns * call.shown.columns.length }, () => "");
   const rows: Cell[][] = [];
   for (let row = 0; row < size.rows; row += 1) {
-    const line: Cell[] = [];
-    const gap = isGap(row);
-    for (let column = 0; column < size.columns; column += 1) {
-      if (gap) fill(line, "", print.length);
-      else pushItem(line, print, printed, units, () => item(row, column));
-    }
-    rows.push(line);
+    if (isGap(row)) rows.push([...gap]);
+    else if (size.columns === 1) rows.push(cellsOf(row, 0));
+    else rows.push(Array.from({ length: size.columns }, (_, column) => cellsOf(row, column)).flat());
   }
   return rows;
-}
-
-const fill = (line: Cell[], cell: Cell, times: number): void => {
-  for (let i = 0; i < times; i += 1) line.push(cell);
-};
-
-/** The cells of one item; a row of results that was printed in this call is not printed again. */
-function pushItem(
-  line: Cell[],
-  print: readonly Printer[],
-  printed: Map<unknown, readonly Cell[]>,
-  units: Units,
-  item: () => unknown,
-): void {
-  try {
-    const value = item();
-    if (print.length === 1) line.push(print[0]!(value));
-    else {
-      let cells = printed.get(value);
-      if (cells === undefined) printed.set(value, (cells = print.map((one) => one(value))));
-      line.push(...cells);
-    }
-  } catch (thrown) {
-    if (!isRefusal(thrown)) throw thrown;
-    const cell = refusalCell(thrown, units);
-    fill(line, cell, print.length);
-  }
 }
 
 /** A card and a table are of one item. */

@@ -90,18 +90,23 @@ export function itemRunner(
     const early = isFixed(a) && one !== undefined && "value" in one;
     return { name: a.name, fixed: early ? attempt(() => read(0, 0, reading)) : undefined, read };
   });
-  const shared =
-    entry.takes.settings === undefined ? undefined : ofRows === undefined ? ("shop" as const) : ("shops" as const);
+  const shared = entry.takes.settings === undefined ? undefined : ofRows === undefined ? "shop" : "shops";
+  // What does not vary stands in the record before the loop.
+  const still: Record<string, unknown> = Object.fromEntries(
+    ready.map(({ name, fixed }) => [name, fixed !== undefined && "value" in fixed ? fixed.value : undefined]),
+  );
+  if (shared === "shop") still["shop"] = reading.shop ?? defaultShop;
+  if (shared === "shops") still["shops"] = ofRows;
+  const moving = ready.filter(({ fixed }) => fixed === undefined || "refusal" in fixed);
   return (row, column) => {
     if (one !== undefined && "refusal" in one) throw one.refusal;
     const own = one === undefined ? { units, unitsAssumed, memo, shop: at(row, column) } : reading;
-    const input: Record<string, unknown> = {};
-    for (const { name, fixed, read } of ready) {
-      if (fixed === undefined) input[name] = read(row, column, own);
-      else if ("value" in fixed) input[name] = fixed.value;
-      else throw fixed.refusal;
+    const input = { ...still };
+    for (const { name, fixed, read } of moving) {
+      if (fixed !== undefined && "refusal" in fixed) throw fixed.refusal;
+      input[name] = read(row, column, own);
     }
-    if (shared !== undefined) input[shared] = shared === "shop" ? (own.shop ?? defaultShop) : ofRows;
+    if (one === undefined && shared === "shop") input["shop"] = own.shop ?? defaultShop;
     return entry.run(input as never);
   };
 }

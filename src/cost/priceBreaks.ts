@@ -18,11 +18,16 @@ interface PriceBreak {
 type Bare = Omit<PriceBreak, "note">;
 
 /** A larger order may cost less in all: it leaves a remnant that is shorter, or long enough to go back to stock. */
-function noteOf({ quantity, priceLine }: Bare, all: readonly Bare[]): string {
-  const cheaper = all
-    .filter((other) => other.quantity > quantity && other.priceLine < priceLine)
-    .sort((a, b) => a.priceLine - b.priceLine)[0];
-  return cheaper === undefined ? "" : `${String(cheaper.quantity)} pieces cost less in all: less of the bar is lost`;
+function notesOf(all: readonly Bare[]): readonly string[] {
+  const notes = all.map(() => "");
+  let cheapest: number | undefined;
+  // From the largest order down: the cheapest of all larger ones is known at each; equal orders cost the same.
+  for (const i of all.map((_, at) => at).sort((a, b) => all[b]!.quantity - all[a]!.quantity)) {
+    const [own, least] = [all[i]!.priceLine, cheapest === undefined ? Infinity : all[cheapest]!.priceLine];
+    if (least < own) notes[i] = `${String(all[cheapest!]!.quantity)} pieces cost less in all: less of the bar is lost`;
+    if (own < least || (own === least && i < cheapest!)) cheapest = i;
+  }
+  return notes;
 }
 
 /**
@@ -37,5 +42,6 @@ export function priceBreaks({ quantities, ...item }: PriceBreaksInput): readonly
     const { priceEach, priceLine, minutes, bars } = quote({ ...item, quantity });
     return { quantity, priceEach, priceLine, minutes, bars };
   });
-  return rows.map((row) => ({ ...row, note: noteOf(row, rows) }));
+  const notes = notesOf(rows);
+  return rows.map((row, i) => ({ ...row, note: notes[i]! }));
 }

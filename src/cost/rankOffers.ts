@@ -5,6 +5,7 @@ import type { Phrase, Text } from "../phrase";
 import { bladeCost } from "./bladeCost";
 import { breakEvenAt } from "./breakEvenAt";
 import { cheapestBetween } from "./cheapestBetween";
+import { rivalBlades } from "./rivalBlades";
 import type { OfferedBlade, UnreadOffer } from "./offeredBlade";
 
 const tie = costConstants.tie.value;
@@ -115,8 +116,14 @@ const unreadRow = ({ name, refusal: { problem, facts } }: UnreadOffer): Ranked =
   note: { template: `not ranked: ${problem.replace(/^\{parameter\}:? /, "")}`, facts },
 });
 
-const rankIn = (ranked: readonly Priced[], cost: number): number =>
-  ranked.findIndex((r) => r.cost >= cost * (1 - tie)) + 1;
+/** Ranks of offers from the cheapest up; ties share the rank of the first. */
+function ranksOf(ranked: readonly Priced[]): readonly number[] {
+  let first = 0;
+  return ranked.map(({ cost }) => {
+    while (ranked[first]!.cost < cost * (1 - tie)) first += 1;
+    return first + 1;
+  });
+}
 
 /**
  * Ranks blades by cost per area, c = w·H + price/life + kerf. Saving and break-even price are against the first offer as
@@ -138,12 +145,13 @@ export function rankOffers({ offers, sawHourValue, areaPerMonth }: OffersInput):
     ? new InputError("none", "", "the first offer of the table could not be read")
     : all[0]!.cost;
   const ranked = [...all].sort((a, b) => a.cost - b.cost);
-  const blades = all.map(({ offer }) => offer);
+  const ranks = ranksOf(ranked);
+  const rivals = rivalBlades(all.map(({ offer }) => offer));
   const rows = ranked.map((own, i): Ranked => {
     const { offer, cost } = own;
-    const between = cheapestBetween({ blade: offer, all: blades });
+    const between = cheapestBetween({ blade: offer, all: rivals });
     return {
-      rank: rankIn(ranked, cost),
+      rank: ranks[i],
       name: offer.name,
       costPerArea: cost,
       costPerMonth:

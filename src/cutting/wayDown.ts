@@ -106,4 +106,3 @@ export function wayDown(cut: Cut, scenario: Scenario): Way {
     depth: stations[governing]!.depth,
   };
 }
-

@@ -1,6 +1,7 @@
 import { cuttingConstants as k } from "../data/cuttingConstants";
 import type { Kind, Profile, SlabRun } from "./profile";
 import type { Outline, Section } from "./section";
+import { rectangleRun, single } from "./rectangleRun";
 import { sectionStack } from "./sectionStack";
 import type { Contact, Part } from "./slab";
 import { slabContact } from "./slabContact";
@@ -19,7 +20,31 @@ import { tubeThinnest } from "./tubeThinnest";
  */
 export function sectionProfile(section: Section): Profile {
   const diameter = roundDiameter(section);
-  return diameter === undefined ? stackProfile(section) : scaled(unitRound, diameter, section);
+  if (diameter !== undefined) return scaled(unitRound, diameter, section);
+  const { outline, pieces, mitre } = section;
+  const rectangle = outline !== undefined && pieces === 1 && mitre === 0 ? rectangleRun(outline) : undefined;
+  return rectangle === undefined ? stackProfile(section) : rectangleProfile(rectangle, section);
+}
+
+function rectangleProfile(
+  { width, height, run }: NonNullable<ReturnType<typeof rectangleRun>>,
+  section: Section,
+): Profile {
+  return {
+    section,
+    area: section.area,
+    height,
+    meanWidth: section.area / height,
+    maximumWidth: width,
+    longestContact: width,
+    maximumExtent: width,
+    thinnest: Math.min(width, section.area / height),
+    kind: "solid",
+    runs: [run],
+    spread: single,
+    barHeight: height,
+    scale: 1,
+  };
 }
 
 function stackProfile(section: Section): Profile {
