@@ -61,8 +61,6 @@ export default [
       "max-lines": ["error", { max: 250, skipBlankLines: true, skipComments: true }],
       "max-lines-per-function": ["error", { max: 40, skipBlankLines: true, skipComments: true }],
       complexity: ["error", 12],
-      // A refusal is an Error without a captured stack.
-      "@typescript-eslint/only-throw-error": ["error", { allow: ["InputError"] }],
       "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
       "@typescript-eslint/no-non-null-assertion": "off",
       "@typescript-eslint/no-unnecessary-condition": "off",

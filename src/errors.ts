@@ -13,26 +13,30 @@ export interface Measured {
 
 export type Fact = Measured | string;
 
+/** Makes an Error without Error's own constructor, which would capture a stack. */
+function Stackless(): void {
+  // Nothing to do: the fields are set below.
+}
+Stackless.prototype = Error.prototype;
+
 /**
  * A refusal, as data. `problem` is a template: `{parameter}` stands for the argument's name, any other `{name}` for
  * the fact of that name. Without `{parameter}` the sentence begins with the argument's name and a colon; an empty
  * parameter means that the whole cut, and not one argument, is refused. functions/sentence.ts makes the sentence.
- * It is an Error of JavaScript but for the stack: an answer may hold several that nobody looks at, and a captured stack
- * would cost more than the answer.
+ * It has no stack: an answer may hold several that nobody looks at, and a captured stack costs more than the answer.
  */
-export class InputError implements Error {
-  readonly name = "InputError";
+export class InputError extends (Stackless as unknown as new () => Error) {
   constructor(
     readonly reason: Reason,
     readonly parameter: string,
     readonly problem: string,
     readonly facts: Readonly<Record<string, Fact>> = {},
-  ) {}
-  get message(): string {
-    return `${this.parameter}: ${this.problem}`;
+  ) {
+    super();
+    this.name = "InputError";
+    this.message = `${parameter}: ${problem}`;
   }
 }
-Object.setPrototypeOf(InputError.prototype, Error.prototype);
 
 /** What is asked for, or its refusal as data. Anything else that is thrown is a bug and is left to surface. */
 export function orRefusal<T>(ask: () => T): T | InputError {

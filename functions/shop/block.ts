@@ -237,7 +237,7 @@ function keyOf(range: Range): string {
   let key = String(range[0]!.length);
   for (const row of range) {
     for (const cell of row) {
-      const text = String(cell);
+      const text = cell instanceof CellError ? cell.code : String(cell);
       key += cell === null ? "-" : `${(typeof cell)[0]!}${text.length}:${text}`;
     }
     if (key.length > longestKey) return "";

@@ -6,7 +6,7 @@ import type { Spread } from "./slab";
 export const single: Spread = { columns: 1, spacing: 0, secant: 1, share: 1 };
 
 /**
- * The one slab of a sharp rectangle that lies on a side, as the cutting of a stack into slabs would give it.
+ * The one slab of a sharp rectangle that lies as it is drawn, as the cutting of a stack into slabs would give it.
  * @param outline of one bar [mm]
  * @returns width, height [mm] and the slab with its one station; undefined for every other outline
  * @source geometry

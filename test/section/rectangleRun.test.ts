@@ -1,0 +1,41 @@
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import { readSection } from "../../src/section/readSection";
+import { rectangleRun } from "../../src/section/rectangleRun";
+import { sectionProfile } from "../../src/section/sectionProfile";
+import { slabArea } from "../../src/section/slabArea";
+
+it("is the rectangle: width over the whole height, area exactly (geometry)", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 5, max: 900 }), fc.integer({ min: 1, max: 300 }), (a, b) => {
+      const [wide, thick] = [Math.max(a, b) + 10, Math.min(a, b)];
+      const section = readSection(`flat ${wide}x${thick} mm`, "metric");
+      const found = rectangleRun(section.outline!)!;
+      const { run } = found;
+      const spread = { columns: 1, spacing: 0, secant: 1, share: 1 };
+      expect([found.width, found.height].map((n) => Number(n.toFixed(9)))).toEqual([wide, thick]);
+      expect((run.times * slabArea(run.slab, spread)) / (wide * thick)).toBeCloseTo(1, 12);
+      expect(run.stations.reduce((sum, s) => sum + s.travel, 0)).toBeCloseTo(thick, 9);
+    }),
+  );
+});
+
+it("has the numbers of the same bar as one of a bundle of one column, which the slabs give", () => {
+  const [one, two] = ["flat 80x30 mm", "flat 80x30 mm bundle 2x1"].map((size) =>
+    sectionProfile(readSection(size, "metric")),
+  );
+  expect([one!.maximumWidth, one!.longestContact, one!.maximumExtent, one!.meanWidth]).toEqual([
+    two!.maximumWidth,
+    two!.longestContact,
+    two!.maximumExtent,
+    two!.meanWidth,
+  ]);
+  expect(one!.height * 2).toBe(two!.height);
+});
+
+it.each(["flat 6x1 on edge", "round 7", "hex 2", "square 2 diamond", "tube 6x0.5", "box 4x4x0.25", "tee 4x4x1/2"])(
+  "%s is none",
+  (size) => {
+    expect(rectangleRun(readSection(size, "inch").outline!)).toBeUndefined();
+  },
+);
