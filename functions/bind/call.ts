@@ -22,8 +22,7 @@ const sawParam = (saw: Takes["saw"]): Param<unknown> =>
   saw === "list" ? optional(listByRow(text, "")) : optional(each(text, ""));
 
 const withoutError = (range: Range | null, name: string): Range | null => {
-  const error = range?.flat().find((c): c is CellError => c instanceof CellError);
-  if (error !== undefined) throw errorIn(error, name);
+  for (const row of range ?? []) for (const cell of row) if (cell instanceof CellError) throw errorIn(cell, name);
   return range;
 };
 

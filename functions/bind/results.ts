@@ -29,8 +29,18 @@ export type Printer = (value: unknown) => Cell;
 
 /** Turns what a function gives into the cells shown, a printer for each; made once per call. */
 export function printers(result: Result, shown: readonly string[], units: Units): readonly Printer[] {
-  if (result.form === "cell")
-    return [(value) => toCell(result.of === undefined ? value : (value as Line)[result.of], result.as, units)];
+  if (result.form === "cell") {
+    const { as, of } = result;
+    // A finite number is nearly every answer: its factor is looked up once.
+    const factor = as === "text" ? NaN : quantities[as][units].factor;
+    return [
+      (value) => {
+        const own = of === undefined ? value : (value as Line)[of];
+        const number = typeof own === "number" ? own / factor : NaN;
+        return Number.isFinite(number) ? number : toCell(own, as, units);
+      },
+    ];
+  }
   return shown.map((name) => {
     const { as } = result.columns[name]!;
     return (value) => toCell((value as Line)[name], as, units);

@@ -10,8 +10,16 @@ export type Slot =
   | { readonly role: "param"; readonly name: string; readonly param: Param<unknown> }
   | { readonly role: Role; readonly name: string; readonly required: boolean; readonly help: string };
 
+const made = new WeakMap<Entry, readonly Slot[]>();
+
 /** The place of every argument in the worksheet's order: required ones first, then what bind reads, optional ones between. */
 export function slots(e: Entry): readonly Slot[] {
+  let places = made.get(e);
+  if (places === undefined) made.set(e, (places = slotsOf(e)));
+  return places;
+}
+
+function slotsOf(e: Entry): readonly Slot[] {
   const all = Object.entries(e.params).map(([name, param]) => ({ role: "param" as const, name, param }));
   const { show, settings, saw, units } = e.takes;
   const help: Readonly<Record<Role, string>> = {
