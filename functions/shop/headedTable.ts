@@ -97,11 +97,11 @@ function writtenNumber(cell: Cell | undefined): { readonly given: string; readon
   };
 }
 
-/** Reads one record's cells by the shape; what it refuses becomes one sentence naming row and label. */
-function parseOffer({ where, cells }: TableRecord, parameter: string): OfferRecord {
+/** Reads one record's cells by the shape; what it refuses becomes one sentence naming offer and label. */
+function parseOffer({ cells }: TableRecord, where: string, parameter: string): OfferRecord {
   const error = [...cells].find(([, cell]) => cell instanceof CellError);
   if (error !== undefined)
-    throw refuse(parameter, "{parameter}: {label} in {where} is {error}", {
+    throw refuse(parameter, "{parameter}: {label} of {where} is {error}", {
       label: error[0],
       where,
       error: (error[1] as CellError).code,
@@ -111,12 +111,12 @@ function parseOffer({ where, cells }: TableRecord, parameter: string): OfferReco
   const issue = parsed.error.issues[0]!;
   const meant = writtenNumber(cells.get(String(issue.path[0])));
   if (meant !== undefined)
-    throw refuse(parameter, "{parameter}: {label} in {where} is text, {given}: write {meant}", {
+    throw refuse(parameter, "{parameter}: {label} of {where} is text, {given}: write {meant}", {
       label: String(issue.path[0]),
       where,
       ...meant,
     });
-  throw refuse(parameter, "{parameter}: {label} in {where} {issue}", {
+  throw refuse(parameter, "{parameter}: {label} of {where} {issue}", {
     label: String(issue.path[0]),
     where,
     issue: issue.message.trim(),
@@ -128,7 +128,7 @@ function feet(length: string | number, where: string, parameter: string): number
   if (bare)
     throw refuse(
       parameter,
-      "{parameter}: length {length} in {where} needs its unit: write it as 15 ft, 186 in or 4720 mm",
+      "{parameter}: length {length} of {where} needs its unit: write it as 15 ft, 186 in or 4720 mm",
       { where, length: String(length).slice(0, 40) },
     );
   return typeof length === "number" ? length : readLength(length, "inch") / 304.8;
@@ -144,9 +144,16 @@ function priceOf({ price, length, "price per foot": perFoot }: OfferRecord, wher
   return feet(length, where, parameter) * perFoot;
 }
 
+/** What an offer is called: its name, or where it stands. */
+const nameOf = ({ cells, where }: TableRecord): string => {
+  const name = cells.get("name");
+  return typeof name === "string" || typeof name === "number" ? String(name).trim() : where;
+};
+
 function offerOf(record: TableRecord, change: number, parameter: string): OfferedBlade {
-  const { where } = record;
-  const parsed = parseOffer(record, parameter);
+  // By its name: a row counted from the table's heading is not the sheet's.
+  const where = nameOf(record);
+  const parsed = parseOffer(record, where, parameter);
   const { life, rate, rebate = 0 } = parsed;
   const price = priceOf(parsed, where, parameter);
   if (life === undefined || rate === undefined)
@@ -158,7 +165,7 @@ function offerOf(record: TableRecord, change: number, parameter: string): Offere
     throw refuse(parameter, "{parameter}: {where} says rebate from, but no rebate", { where });
   refuseSwapped(life, rate, `${parameter} ${where}`);
   return {
-    name: String(parsed.name ?? where).trim(),
+    name: where,
     price,
     life,
     rate,
@@ -168,12 +175,6 @@ function offerOf(record: TableRecord, change: number, parameter: string): Offere
     rebateFrom: parsed["rebate from"] ?? 1,
   };
 }
-
-/** What an offer is called: its name, or where it stands. */
-const nameOf = ({ cells, where }: TableRecord): string => {
-  const name = cells.get("name");
-  return typeof name === "string" || typeof name === "number" ? String(name).trim() : where;
-};
 
 /** A cell that cannot be read spoils its own offer only. */
 function readOffer(record: TableRecord, change: number, parameter: string): OfferedBlade | UnreadOffer {

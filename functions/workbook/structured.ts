@@ -1,5 +1,5 @@
 import type { BookTable } from "./book";
-import { absoluteOf, areaOf, type Area } from "../formula/cellAddress";
+import { absoluteOf, areaOf, inArea, type Area } from "../formula/cellAddress";
 import { tableWords, rewritten, type Token } from "../formula/tokens";
 import { BookFault } from "./fault";
 
@@ -89,3 +89,17 @@ export function withTables(formula: string, table: BookTable, { row }: Where): s
     return cell === undefined || text.includes(":") || isPart ? text : (named(cell.left, cell.top) ?? text);
   });
 }
+
+/** Outside a table: a whole column of its data by its name, so that the formula counts what is added to the table. */
+export const withColumns = (formula: string, tables: readonly BookTable[]): string =>
+  rewritten(formula, ({ kind, text }, i, all) => {
+    const area = kind === "reference" && all[i - 1]?.kind !== "sheet" ? areaOf(text) : undefined;
+    const table =
+      area?.left === area?.right
+        ? tables.find((t) => {
+            const data = dataOf(t);
+            return area?.top === data.top && area.bottom === data.bottom && inArea(data, area.top, area.left);
+          })
+        : undefined;
+    return table === undefined ? text : `${table.name}[${escaped(table.columns[area!.left - table.area.left]!)}]`;
+  });

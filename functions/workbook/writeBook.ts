@@ -16,7 +16,7 @@ import {
   type SampleSeries,
   type SampleSheet,
 } from "./samples/sheet";
-import { withTables } from "./structured";
+import { withColumns, withTables } from "./structured";
 
 /** What the samples become in a file; the library that writes it is known here and where sheets are sent on. */
 
@@ -76,19 +76,20 @@ function columnNames(sheet: SampleSheet, area: string): string[] {
   return Array.from({ length: right - left + 1 }, (_, i) => String(sheet.rows[top]?.cells[left + i] ?? ""));
 }
 
-/** A formula as the file keeps it; inside a table it names its own row's cells by their columns. */
+/** A formula as the file keeps it; it names a table's columns, and inside a table its own row's cells, by their headings. */
 function stored(sheet: SampleSheet, formula: string, row: number, column: number): string {
-  const own = (sheet.tables ?? []).find(({ area }) => inArea(areaOf(area)!, row, column));
-  if (own === undefined) return toFile(formula);
-  const table = {
-    name: own.name,
+  const tables = (sheet.tables ?? []).map(({ name, area }) => ({
+    name,
     sheet: sheet.name,
-    area: areaOf(own.area)!,
-    columns: columnNames(sheet, own.area),
+    area: areaOf(area)!,
+    columns: columnNames(sheet, area),
     headers: true,
     totals: false,
-  };
-  return toFile(withTables(formula, table, { sheet: sheet.name, row }));
+  }));
+  const own = tables.find(({ area }) => inArea(area, row, column));
+  return toFile(
+    own === undefined ? withColumns(formula, tables) : withTables(formula, own, { sheet: sheet.name, row }),
+  );
 }
 
 type Cells = NonNullable<WriteSheet["cells"]>;
@@ -103,7 +104,8 @@ function cellsOf(sheet: SampleSheet): Cells {
       const style = styleOf(sheet, row, r, c);
       if (typeof value !== "string" || !value.startsWith("="))
         cells.set(`${r},${c}`, { value: value === "" ? null : value, style });
-      else if (!callsOurs(value)) cells.set(`${r},${c}`, { style, formula: stored(sheet, value, r, c) });
+      else if (!callsOurs(value) && !spills.has(addressOf(r, c)))
+        cells.set(`${r},${c}`, { style, formula: stored(sheet, value, r, c) });
       else
         cells.set(`${r},${c}`, {
           style,

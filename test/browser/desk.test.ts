@@ -129,6 +129,11 @@ describe.runIf(browserPath !== undefined)("the desk", () => {
     await set("Estimate", "A7", "roud 7");
     await expect.poll(async () => (await figures())[1], { timeout: 10_000 }).toBe("16 priced, 1 refused");
     expect(Number((await figures())[2])).toBeCloseTo(Number(before) - price, 6);
+    expect(
+      await page.evaluate(() =>
+        window.kerfsheetGrid.getActiveWorkbook().getSheetByName("Estimate").getRange("D24").getRawValue(),
+      ),
+    ).toMatch(/^row 7: roud 7: .*unknown word "roud"/);
     const pane = page.frameLocator("#pane");
     await pane.locator("#tab-workbook").click();
     await pane.locator("#panel-workbook .main").first().click();

@@ -1,7 +1,7 @@
 import { areaOf, inArea } from "../../functions/formula/cellAddress";
 import { call } from "../../functions/bind/call";
 import { catalogue } from "../../functions/catalogue";
-import type { Cell, Range } from "../../functions/kinds/cell";
+import { CellError, type Cell, type Range } from "../../functions/kinds/cell";
 import { Memo } from "../../functions/bind/memo";
 import type { SampleSheet } from "../../functions/workbook/samples/sheet";
 
@@ -39,13 +39,26 @@ const native = {
   SUMPRODUCT: (a: Range, b: Range) =>
     a.reduce((sum, row, r) => sum + row.reduce<number>((s, cell, c) => s + Number(cell) * Number(b[r]![c]), 0), 0),
   ABS: (x: number) => Math.abs(x),
+  BLANK: (cell: Cell) => cell === null || cell === "",
+  OR: (...conditions: boolean[]) => conditions.some(Boolean),
+  ISNUMBER: (cell: Cell) => typeof cell === "number",
+  IFERROR: (cell: Cell, otherwise: Cell) => (cell instanceof CellError ? otherwise : cell),
   IF: (condition: unknown, yes: Cell, no: Cell) => (condition ? yes : no),
-  INDEX: (range: Range, row: number) => range[row - 1]![0]!,
+  IFNA: (cell: Cell, otherwise: Cell) => (cell instanceof CellError && cell.code === "#N/A" ? otherwise : cell),
+  INDEX: (range: Range, row: number, column = 1) => range[row - 1]![column - 1]!,
   MATCH: (wanted: Cell, range: Range) => range.findIndex(([cell]) => cell === wanted) + 1,
 };
 
-/** A plain formula as JavaScript: a cell is its value, an area its cells. */
-function arithmetic(formula: string, rangeOf: (reference: string) => Range): Cell {
+/** A plain formula as JavaScript: a cell is its value, an area its cells; calls of ours in it are done first. */
+function arithmetic(typed: string, rangeOf: (reference: string) => Range, ours: (call: string) => Range): Cell {
+  const called: (Cell | Range)[] = [];
+  const formula = typed
+    .replace(/(\$?[A-Z]\$?\d+)(=|<>)""/g, (_, at, is) => `${is === "=" ? "" : "!"}BLANK(${at})`)
+    .replace(/SAW\.[A-Z]+\([^()]*\)/g, (text) => {
+      const cells = ours(text);
+      called.push(cells.length === 1 && cells[0]!.length === 1 ? cells[0]![0]! : cells);
+      return `called[${called.length - 1}]`;
+    });
   const reference = /(?:[A-Z][a-z]+!)?\$?[A-Z]\$?\d+(?::\$?[A-Z]\$?\d+)?/g;
   const code = formula.split(/("[^"]*")/).map((part, i) =>
     i % 2 === 1
@@ -56,9 +69,10 @@ function arithmetic(formula: string, rangeOf: (reference: string) => Range): Cel
           .replace(/(?<![<>=])=(?!=)/g, "==="),
   );
   const cell = (at: string): Cell => rangeOf(at)[0]![0]!;
-  return new Function("area", "cell", ...Object.keys(native), `return (${code.join("")});`)(
+  return new Function("area", "cell", "called", ...Object.keys(native), `return (${code.join("")});`)(
     rangeOf,
     cell,
+    called,
     ...Object.values(native),
   ) as Cell;
 }
@@ -81,7 +95,7 @@ export function evaluate(book: readonly SampleSheet[]): Sheets {
     const [row, column] = [Number(at.slice(1)) - 1, at.charCodeAt(0) - 65];
     const area = book
       .find((s) => s.name === sheet)!
-      .spills?.find((spill) => !spill.startsWith(`${at}:`) && inArea(areaOf(spill)!, row, column));
+      .spills?.find((spill) => spill.split(":")[0] !== at && inArea(areaOf(spill)!, row, column));
     return area?.split(":")[0];
   };
   const cellAt = (sheet: string, at: string): Cell => {
@@ -109,22 +123,43 @@ export function evaluate(book: readonly SampleSheet[]): Sheets {
     if (text.startsWith('"')) return [[text.slice(1, -1).replace(/""/g, '"')]];
     return /^-?[\d.]+$/.test(text) ? [[Number(text)]] : rangeOf(sheet, names.get(text) ?? text);
   };
-  const calculate = (sheet: string, at: string, formula: string): void => {
-    const known = done.get(sheet)!;
-    const ours = /^=SAW\.([A-Z]+)\((.*)\)$/s.exec(formula);
-    if (ours === null) {
-      known.set(
-        at,
-        arithmetic(formula.slice(1), (reference) => rangeOf(sheet, reference)),
-      );
-      return;
-    }
-    const entry = catalogue.find((e) => e.name === ours[1])!;
-    const cells = call(
-      entry,
-      splitArguments(ours[2]!).map((a) => argument(sheet, a)),
+  const ours = (sheet: string, text: string): Range => {
+    const [, name, args] = /^SAW\.([A-Z]+)\((.*)\)$/s.exec(text)!;
+    return call(
+      catalogue.find((e) => e.name === name)!,
+      splitArguments(args!).map((a) => argument(sheet, a)),
       memo,
     );
+  };
+  const single = (sheet: string, formula: string): Cell =>
+    arithmetic(
+      formula,
+      (reference) => rangeOf(sheet, reference),
+      (text) => ours(sheet, text),
+    );
+  /** FILTER(text, condition, otherwise), each row of its areas as a formula of single cells. */
+  const filtered = (sheet: string, formula: string): Range => {
+    const [text, condition, otherwise] = splitArguments(formula.slice("=FILTER(".length, -1)) as [
+      string,
+      string,
+      string,
+    ];
+    const [, from, to] = /[A-Z](\d+):[A-Z](\d+)/.exec(text)!.map(Number) as [number, number, number];
+    const kept = Array.from({ length: to - from + 1 }, (_, i) => from + i).flatMap((row) => {
+      const inRow = (part: string): string =>
+        part.replace(/ROW\([^)]*\)/g, String(row)).replace(/([A-Z])\d+:[A-Z]\d+/g, `$1${row}`);
+      return single(sheet, inRow(condition)) ? [[single(sheet, inRow(text))]] : [];
+    });
+    return kept.length === 0 ? [[single(sheet, otherwise)]] : kept;
+  };
+  const calculate = (sheet: string, at: string, formula: string): void => {
+    const known = done.get(sheet)!;
+    const fills = /^=(?:SAW\.[A-Z]+\([^()]*\)|FILTER\(.*\))$/s.test(formula);
+    if (!fills) {
+      known.set(at, single(sheet, formula.slice(1)));
+      return;
+    }
+    const cells = formula.startsWith("=FILTER") ? filtered(sheet, formula) : ours(sheet, formula.slice(1));
     const [column, row] = [at.charCodeAt(0) - 65, Number(at.slice(1)) - 1];
     cells.forEach((line, r) => line.forEach((cell, c) => known.set(address(row + r, column + c), cell)));
   };

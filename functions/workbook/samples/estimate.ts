@@ -37,11 +37,17 @@ const heads = [
   "remnant",
   "mass",
 ] as const;
+/** Beside them: why a line is refused, in words. */
+const why = "refused because";
+const whyColumn = columnName(heads.length + 5);
 const first = 5;
 const last = first + lines.length - 1;
 const totals = last + 2;
 const breaks = totals + 15;
 
+/** The sentence of a line that has no price; nothing for a blank line. */
+const refusal = (r: number): string =>
+  `=IF(OR($A${r}="",ISNUMBER($G${r})),"",IFERROR(INDEX(SAW.WORKING("QUOTE",$A${r},$D${r},$E${r},${shopBlock},$B${r},$C${r}),2,4),"one of its cells is an error"))`;
 /** One formula per cell; the heading above it is what it shows, so the sheet's own headings choose the results. */
 const line = (cells: (typeof lines)[number], i: number) => {
   const r = first + i;
@@ -50,6 +56,7 @@ const line = (cells: (typeof lines)[number], i: number) => {
     ...heads.map(
       (_, c) => `=SAW.QUOTE($A${r},$D${r},$E${r},${shopBlock},$B${r},$C${r},,${columnName(c + 5)}$${first - 1})`,
     ),
+    refusal(r),
   );
 };
 const all = (column: string): string => `${column}${first}:${column}${last}`;
@@ -59,10 +66,12 @@ const priced = (cells: string): string => `SUMIF(${results("price line")},">0",$
 /** Where each figure below the lines stands. */
 const at = (row: number): string => `B${totals + row}`;
 
+/** The refused lines, one below the other. */
+const refusedLines = `=FILTER("row "&ROW(${all(whyColumn)})&": "&${all("A")}&": "&${all(whyColumn)},${all(whyColumn)}<>"","none")`;
 /** Excel's own functions over the lines; the last two rows add the money up a second way. */
 const sums = [
   ...formatted({ 1: "0" }, [
-    plain("lines priced", `=COUNT(${results("price line")})`),
+    plain("lines priced", `=COUNT(${results("price line")})`, null, refusedLines),
     plain("lines refused", `=COUNTA(${all("A")})-${at(1)}`),
   ]),
   plain("the figures below count", `=${at(1)}&" priced, "&${at(2)}&" refused"`),
@@ -93,7 +102,7 @@ const quantities = [1, 5, 18, 19, 36, 37, 100];
 
 export const estimate: SampleSheet = {
   name: "Estimate",
-  widths: [265, 100, 80, 115, 65, 330, 85, 80, 75, 75, 75, 60, 75, 75, 60, 60, 75, 80],
+  widths: [265, 100, 80, 115, 65, 330, 85, 80, 75, 75, 75, 60, 75, 75, 60, 60, 75, 80, 420],
   rows: [
     ...invented(
       "Quote lines",
@@ -118,7 +127,7 @@ export const estimate: SampleSheet = {
         "lb",
       ),
     ),
-    head("size or description", "material", "length", "wanted", "pieces", ...heads),
+    head("size or description", "material", "length", "wanted", "pieces", ...heads, why),
     ...formatted(
       {
         6: "#,##0.00",
@@ -135,7 +144,7 @@ export const estimate: SampleSheet = {
       lines.map(line),
     ),
     plain(),
-    head("all lines", "sum"),
+    head("all lines", "sum", null, "refused lines"),
     ...sums,
     note(
       "Quantity breaks are computed, never interpolated: the price of a piece is a saw-tooth, since a new bar is loaded every so many pieces.",
@@ -151,7 +160,7 @@ export const estimate: SampleSheet = {
       ),
     ),
     plain(),
-    note("A refused line is in no sum. Which lines are refused, and why: the pane, tab Workbook, Find them."),
+    note("A refused line is in no sum; the list beside the sums says why."),
     note(
       "Minutes and rates are nominal, the middle figure between low and high. Not every line runs fast, or slow, at once: the hours of all lines lie between the two sums. The price is for sawing; the bar in the pieces is not in it.",
     ),
@@ -162,12 +171,14 @@ export const estimate: SampleSheet = {
   frozen: { rows: first - 1, columns: 1 },
   inputs: [`A${first}:E${last}`, `A${breaks + 1}:A${breaks + quantities.length}`],
   tables: [
-    { name: "QuoteLines", area: `A${first - 1}:R${last}` },
+    { name: "QuoteLines", area: `A${first - 1}:${whyColumn}${last}` },
     { name: "QuantityBreaks", area: `A${breaks}:C${breaks + quantities.length}` },
   ],
   lists: [
     { area: all("D"), words: [...bladeClasses, "cheapest"] },
     { area: all("B"), words: someGrades, free: true },
   ],
+  // None of these lines is refused.
+  spills: [`D${totals + 1}`],
   print: { area: `A1:R${breaks + quantities.length + 4}`, pages: "wide", turned: true },
 };

@@ -287,8 +287,12 @@ describe("money of blades", () => {
       ["B", 260, null, 55],
     ];
     expect(run("OFFERS", { offers: table, sawHourValue: 60 })[2]!.slice(0, 3)).toEqual(["", "B", ""]);
-    expect(run("OFFERS", { offers: table, sawHourValue: 60 })[2]!.at(-1)).toBe("not ranked: row 3 gives no life");
-    expect(text("OFFERS", { offers: [table[0]!, table[2]!], sawHourValue: 60 })).toBe("offers: row 2 gives no life");
+    expect(run("OFFERS", { offers: table, sawHourValue: 60 })[2]!.at(-1)).toBe("not ranked: B gives no life");
+    expect(text("OFFERS", { offers: [table[0]!, table[2]!], sawHourValue: 60 })).toBe("offers: B gives no life");
+    const dear: Range = [table[0]!, ["A", 120, 30000, 40], ["vendor B", "€385,00", 30000, 55]];
+    expect(run("OFFERS", { offers: dear, sawHourValue: 60 })[2]!.at(-1)).toBe(
+      "not ranked: price of vendor B is text, €385,00: write 385",
+    );
     expect(run("OFFERS", { offers: table.slice(0, 2), sawHourValue: 60 })[1]![1]).toBe("row 2");
   });
 
