@@ -15,6 +15,7 @@ const grid = makeGrid("grid", snapshot(demoBook));
 const { api, selected } = grid;
 const status = document.getElementById("status")!;
 const explain = document.getElementById("explain")!;
+const pane = document.getElementById("pane") as HTMLIFrameElement;
 
 /** Says what the selected cell holds, and in one sentence why when it is an error. */
 const say = (): void => {
@@ -46,6 +47,8 @@ api.getFormula().calculationResultApplied(() => {
   if (status.dataset["ready"] !== "yes") {
     status.textContent = `calculated in ${((performance.now() - started) / 1000).toFixed(1)} s`;
     status.dataset["ready"] = "yes";
+    // Its program waits until the first numbers are there: both would share one thread.
+    if (pane.getAttribute("src") === null) pane.src = "pane.html";
   }
   widened = "";
   tellAll();
