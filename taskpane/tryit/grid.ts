@@ -1,12 +1,4 @@
-import {
-  LocaleType,
-  LogLevel,
-  Univer,
-  VerticalAlign,
-  mergeLocales,
-  type IWorkbookData,
-  type PluginCtor,
-} from "@univerjs/core";
+import { LocaleType, LogLevel, Univer, mergeLocales, type IWorkbookData, type PluginCtor } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
@@ -181,16 +173,13 @@ const watched = (api: FUniver) => ({
   },
 });
 
-/** Where nothing else is said, text stands in the middle of its row, as words with a list beside them do. */
-const middle = { vt: VerticalAlign.MIDDLE };
-
 /** The grid in `container`, holding a book. */
 export function makeGrid(container: string, book: Partial<IWorkbookData>) {
   correctIndexCache();
   const univer = startUniver(container);
   const api = FUniver.newAPI(univer);
   let books = 0;
-  api.createWorkbook({ ...book, defaultStyle: middle });
+  api.createWorkbook(book);
   tellSentences(univer, api);
   shortenNumbers(univer);
   /** Another book in place of the one that is shown. */
@@ -198,7 +187,7 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
     const old = api.getActiveWorkbook()?.getId();
     if (old !== undefined) api.disposeUnit(old);
     books += 1;
-    api.createWorkbook({ ...next, defaultStyle: middle, id: `book${books}` });
+    api.createWorkbook({ ...next, id: `book${books}` });
   };
   const formulas = univer.__getInjector().get(FormulaDataModel);
   return {

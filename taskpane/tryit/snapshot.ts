@@ -24,13 +24,13 @@ const styles: Readonly<Record<Exclude<RowStyle, "plain">, IStyleData>> = {
   note: { it: 1 },
   units: { it: 1, fs: 9, cl: { rgb: "#5c6770" } },
   label: { bl: 1 },
-  head: { bl: 1, bg: { rgb: "#dfe8ee" }, tb: 3, vt: 3 },
+  head: { bl: 1, bg: { rgb: "#dfe8ee" }, tb: 3, vt: 2 },
   text: { tb: 3, vt: 1 },
 };
 const input: IStyleData = { bg: { rgb: "#fff6d6" } };
 const sides = { left: {}, right: { ht: 3 }, inset: { ht: 1, pd: { l: 8 } } } as const;
 
-const cellOf = (value: SampleCell, s: IStyleData | undefined): ICellData => {
+const cellOf = (value: SampleCell, s: IStyleData): ICellData => {
   const content =
     typeof value === "number"
       ? { v: value, t: 2 }
@@ -39,20 +39,21 @@ const cellOf = (value: SampleCell, s: IStyleData | undefined): ICellData => {
         : value === null
           ? {}
           : { v: value, t: 1 };
-  return s === undefined ? content : { ...content, s };
+  return { ...content, s };
 };
 
 /** A cell without a value still carries its look: results of a spilled formula fall into it. */
 const rowData = (sheet: SampleSheet, row: SampleRow, r: number): Record<number, ICellData> => {
-  const styleOf = (c: number): IStyleData | undefined => {
+  const styleOf = (c: number): IStyleData => {
     const look = lookOf(row, c);
-    const style = {
+    return {
+      // As words with a list beside them stand.
+      vt: 2,
       ...(look === "plain" ? {} : styles[look]),
       ...sides[sideOf(sheet, r, c)],
       ...(row.style !== "plain" || row.formats[c] === undefined ? {} : { n: { pattern: row.formats[c] } }),
       ...(isInput(sheet, r, c) ? input : {}),
     };
-    return Object.keys(style).length === 0 ? undefined : style;
   };
   return Object.fromEntries(
     sheet.widths.flatMap((_, c) => (isSet(sheet, r, c) ? [[c, cellOf(row.cells[c] ?? null, styleOf(c))]] : [])),

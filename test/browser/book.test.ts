@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Page } from "playwright-core";
@@ -24,12 +24,17 @@ interface Range {
 interface Sheet {
   getRange(a: string): Range;
   activate(): void;
-  insertRows(at: number, count: number): void;
   getSheetName(): string;
 }
 declare const window: {
   kerfsheetGrid: {
-    getActiveWorkbook(): { getActiveSheet(): Sheet; getSheetByName(name: string): Sheet; getSheets(): Sheet[] };
+    getActiveWorkbook(): {
+      getActiveSheet(): Sheet;
+      getSheetByName(name: string): Sheet;
+      getSheets(): Sheet[];
+      save(): { sheets: unknown };
+    };
+    executeCommand(id: string, params?: unknown): Promise<boolean>;
   };
 };
 
@@ -255,16 +260,51 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     expect(await value("One", "B1")).toBe(10);
   });
 
-  it("rows are not inserted into an opened workbook: only cells can be saved", async () => {
-    await page.evaluate(() => {
-      try {
-        window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().insertRows(0, 1);
-      } catch {
-        /* refused */
-      }
-    });
-    await expect.poll(note).toMatch(/here only cells are saved/);
-    expect(await value("One", "B1")).toBe(10);
+  it("rows, columns and sheets are not added, taken away or moved: each is refused before it happens", async () => {
+    const before = await page.evaluate(() => JSON.stringify(window.kerfsheetGrid.getActiveWorkbook().save().sheets));
+    const row = { startRow: 0, endRow: 0, startColumn: 0, endColumn: 4, rangeType: 1 };
+    const column = { startRow: 0, endRow: 4, startColumn: 0, endColumn: 0, rangeType: 2 };
+    const to = { startRow: 3, endRow: 3, startColumn: 0, endColumn: 4, rangeType: 1 };
+    for (const [id, params] of [
+      ["insert-row", { range: row, direction: 0 }],
+      ["insert-row-before", undefined],
+      ["insert-row-after", undefined],
+      ["insert-multi-rows-above", { value: 1 }],
+      ["insert-multi-rows-after", { value: 1 }],
+      ["insert-row-by-range", { range: row, direction: 0 }],
+      ["insert-col", { range: column, direction: 2 }],
+      ["insert-col-before", undefined],
+      ["insert-col-after", undefined],
+      ["insert-multi-cols-before", { value: 1 }],
+      ["insert-multi-cols-right", { value: 1 }],
+      ["insert-range-move-down", { range: row }],
+      ["insert-range-move-right", { range: column }],
+      ["delete-range-move-left", { range: row }],
+      ["delete-range-move-up", { range: row }],
+      ["remove-row", { range: row }],
+      ["remove-col", { range: column }],
+      ["remove-row-by-range", { range: row }],
+      ["remove-col-by-range", { range: column }],
+      ["move-rows", { fromRange: row, toRange: to }],
+      ["move-range", { fromRange: row, toRange: to }],
+      ["insert-sheet", undefined],
+      ["remove-sheet", undefined],
+      ["copy-sheet", undefined],
+      ["set-worksheet-name", { name: "Mine" }],
+    ] as const) {
+      await page.evaluate(() => (document.getElementById("book")!.textContent = ""));
+      await page.evaluate(
+        ([name, given]) =>
+          window.kerfsheetGrid.executeCommand(`sheet.command.${name as string}`, given).catch(() => undefined),
+        [id, params] as const,
+      );
+      await expect.poll(note, { message: id }).toMatch(/here only cells are saved/);
+    }
+    expect(await page.evaluate(() => JSON.stringify(window.kerfsheetGrid.getActiveWorkbook().save().sheets))).toBe(
+      before,
+    );
+    const saved = await save();
+    expect([values(saved).get("One!A1"), values(saved).get("One!B1")]).toEqual([5, 10]);
   });
 
   it("a dropped file opens", async () => {
@@ -279,10 +319,16 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     await expect.poll(note).toMatch(/^dropped\.xlsx: 1 sheet, 4 formulas/);
   });
 
-  it("the samples can be downloaded; nothing was asked of another machine, and no policy broken", async () => {
-    for (const name of ["estimate", "purchase", "process"]) {
-      const response = await page.request.get(`${opened.origin}/tryit/samples/${name}.xlsx`);
-      expect(Buffer.compare(await response.body(), readFileSync(`docs/samples/${name}.xlsx`))).toBe(0);
+  it("every sample can be downloaded by a link of the page; nothing was asked of another machine, and no policy broken", async () => {
+    const files = readdirSync("docs/samples").filter((f) => f.endsWith(".xlsx"));
+    const links = page.locator(".files a[download]");
+    const linked = await links.evaluateAll((all) => all.map((a) => [a.textContent, (a as HTMLAnchorElement).href]));
+    expect(linked.sort()).toEqual(
+      files.sort().map((f) => [f.replace(".xlsx", ""), `${opened.origin}/tryit/samples/${f}`]),
+    );
+    for (const [, href] of linked) {
+      const response = await page.request.get(href!);
+      expect(Buffer.compare(await response.body(), readFileSync(`docs/samples/${href!.split("/").pop()!}`))).toBe(0);
     }
     expect([
       ...new Set(opened.seen.requests.filter((u) => !u.startsWith("blob:")).map((u) => new URL(u).origin)),
