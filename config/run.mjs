@@ -57,7 +57,14 @@ const program = (file, args) => {
   install();
   mkdirSync("build", { recursive: true });
   const out = join("build", "program.mjs");
-  const flags = ["--bundle", "--platform=node", "--packages=external", "--format=esm", "--log-level=warning", `--outfile=${out}`];
+  const flags = [
+    "--bundle",
+    "--platform=node",
+    "--packages=external",
+    "--format=esm",
+    "--log-level=warning",
+    `--outfile=${out}`,
+  ];
   const bundle = spawnSync(process.execPath, [bin("esbuild/bin/esbuild"), ...flags, file], { stdio: "inherit" });
   if (bundle.status !== 0) process.exit(bundle.status ?? 1);
   process.exitCode = spawnSync(process.execPath, [out, ...args], { stdio: "inherit" }).status ?? 1;

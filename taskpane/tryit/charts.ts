@@ -41,23 +41,24 @@ async function valuesOf(sheet: Sheet, references: readonly string[]): Promise<Re
 /** Shows and redraws; to be called when the sheet in sight or its cells may have changed. */
 export function chartPanel({ api }: Grid, work: Work, sheet: Sheet): () => void {
   const panel = document.getElementById("charts")!;
-  let [shown, turn] = ["", 0];
+  let [shown, turn, drawing] = ["", 0, 0];
   const draw = async (): Promise<void> => {
-    const mine = (turn += 1);
+    const asked = (turn += 1);
     const name = api.getActiveWorkbook()?.getActiveSheet().getSheetName() ?? "";
     const charts = await chartsIn(work, name).catch(() => []);
     const values = await valuesOf(sheet, referencesOf(charts));
     const state = JSON.stringify([name, charts.length, [...values]]);
-    if (mine !== turn || state === shown) return;
+    if (asked !== turn || state === shown) return;
     shown = state;
+    const mine = (drawing += 1);
     panel.hidden = charts.length === 0;
     if (charts.length === 0) {
       panel.replaceChildren();
       return;
     }
     const { drawChart } = await import(/* webpackChunkName: "draw" */ "./drawChart");
-    if (mine === turn) panel.replaceChildren(...charts.map((c) => drawChart(c, (r) => values.get(r) ?? [])));
-    else shown = "";
+    // Only what differs takes the place of a drawing under way.
+    if (mine === drawing) panel.replaceChildren(...charts.map((c) => drawChart(c, (r) => values.get(r) ?? [])));
   };
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
     shown = "";

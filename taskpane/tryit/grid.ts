@@ -14,6 +14,7 @@ import { isError } from "../../functions/formula/cellErrors";
 import { gridDescriptions } from "../../functions/hosts/grid";
 import { short, shortenNumbers } from "./looks";
 import { mistyped } from "./mistyped";
+import { settleSpills } from "./spills";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 
@@ -39,12 +40,13 @@ const register = (univer: Univer, presets: readonly Preset[]): void => {
 };
 
 /** Everything anew: an edit does not always reach a formula whose place was taken. */
-function calculateAll(api: FUniver, formulas: FormulaDataModel): Promise<void> {
+function calculateAll(api: FUniver, formulas: FormulaDataModel, isSettled: () => boolean): Promise<void> {
   const sheets = formulas.getFormulaData()[api.getActiveWorkbook()!.getId()] ?? {};
   // Without a formula the engine has nothing to say when it is done.
   if (!Object.values(sheets).some((sheet) => Object.keys(sheet ?? {}).length > 0)) return Promise.resolve();
   return new Promise((done) => {
     const applied = api.getFormula().calculationResultApplied(() => {
+      if (!isSettled()) return;
       applied.dispose();
       done();
     });
@@ -188,13 +190,16 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
     if (old !== undefined) api.disposeUnit(old);
     books += 1;
     api.createWorkbook({ ...next, id: `book${books}` });
+    // The keys need a cell to start from.
+    api.getActiveWorkbook()!.getActiveSheet().getRange(0, 0).activate();
   };
   const formulas = univer.__getInjector().get(FormulaDataModel);
+  const isSettled = settleSpills(api, formulas);
   return {
     api,
     selected: () => selectedIn(api),
     show,
-    calculate: () => calculateAll(api, formulas),
+    calculate: () => calculateAll(api, formulas, isSettled),
     ...watched(api),
     formulas,
     filled: (unit: string, sheet: string, row: number, column: number): unknown =>

@@ -66,6 +66,7 @@ const work = bookBar(grid, (formulas) => {
   status.dataset["ready"] = formulas === 0 ? "yes" : "no";
   status.textContent = formulas === 0 ? "no formula to calculate" : "calculating…";
   document.getElementById("data")!.textContent = "";
+  setTimeout(tellAll);
 });
 
 takePaste(grid);

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { chromium, type Browser, type Page } from "playwright-core";
+import { chromium, type Browser, type Frame, type Page } from "playwright-core";
 import { wantBuilt } from "../../config/built.mjs";
 import { serve } from "../../config/serve.mjs";
 
@@ -81,4 +81,18 @@ export async function openTryit(): Promise<Opened & { readonly page: Page; reado
   await page.goto(`${opened.origin}/`);
   await page.waitForSelector('#status[data-ready="yes"]');
   return { ...opened, page, seen };
+}
+
+declare const axe: {
+  run(context: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+};
+
+/** What axe finds wrong in a page, or in a frame of it; the grid itself is its makers'. */
+export async function axeFaults(frame: Page | Frame): Promise<string[]> {
+  if (!(await frame.evaluate(() => "axe" in globalThis)))
+    await frame.evaluate(readFileSync("node_modules/axe-core/axe.min.js", "utf8"));
+  return frame.evaluate(async () => {
+    const { violations } = await axe.run({ exclude: ["#grid", "#pane"] });
+    return violations.map((v) => `${v.id}: ${v.nodes[0]?.html ?? ""}`);
+  });
 }

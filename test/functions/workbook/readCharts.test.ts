@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { areaOf, inArea } from "../../../functions/formula/cellAddress";
 import { openParts } from "../../../functions/workbook/openParts";
 import { readBook } from "../../../functions/workbook/readBook";
 import { readCharts, type BookChart } from "../../../functions/workbook/readCharts";
@@ -29,7 +30,7 @@ describe("reading the charts of a workbook", () => {
   });
 
   it("every series, title and axis that the samples' own parts name, and the ends of their axes", () => {
-    for (const sample of ["purchase", "records"]) {
+    for (const sample of ["purchase", "records", "process", "plans"]) {
       const file = `docs/samples/${sample}.xlsx`;
       const parts = openParts(readFileSync(file));
       // In another style: by the text of the parts alone.
@@ -48,6 +49,64 @@ describe("reading the charts of a workbook", () => {
         expect([chart.ends.across.to, chart.ends.up.to].filter((e) => e !== undefined)).toEqual(ends);
       }
     }
+  });
+});
+
+describe("what is drawn of the samples' charts", () => {
+  const drawnOf = (file: string) => {
+    const parts = openParts(readFileSync(file));
+    const { sheets } = readBook(parts);
+    const read = (reference: string): (string | number | boolean)[] => {
+      const [sheet, address] = reference.replace(/^'|'(?=!)/g, "").split("!") as [string, string];
+      const area = areaOf(address.replace(/\$/g, ""))!;
+      return sheets
+        .find((s) => s.name === sheet)!
+        .cells.filter((c) => inArea(area, c.row, c.column))
+        .sort((a, b) => a.row - b.row || a.column - b.column)
+        .map((c) => c.value ?? "");
+    };
+    const charts = chartsOf(file).flatMap(([, list]) => list);
+    return charts.map((chart) => ({ chart, data: chartData(chart, read) }));
+  };
+
+  it.each(["purchase", "records", "process", "plans"])(
+    "%s: each series has the points that its part in the file keeps",
+    (sample) => {
+      const texts = Object.entries(openParts(readFileSync(`docs/samples/${sample}.xlsx`)))
+        .filter(([path]) => /charts\/chart\d/.test(path))
+        .map(([, bytes]) => new TextDecoder().decode(bytes));
+      for (const { chart, data } of drawnOf(`docs/samples/${sample}.xlsx`)) {
+        const xml = texts.find((t) => t.includes(`<a:t>${chart.title}</a:t>`))!;
+        const series = xml.split("<c:ser>").slice(1);
+        expect(data.drawn.length).toBe(series.length);
+        for (const [i, text] of series.entries()) {
+          // The last list of numbers of a series is what goes up.
+          const up = text.slice(Math.max(text.lastIndexOf("<c:yVal>"), text.lastIndexOf("<c:val>")));
+          const kept = [...up.matchAll(/<c:v>([^<]*)<\/c:v>/g)].map((m) => Number(m[1]));
+          const below = chart.stacked ? data.drawn[i]!.points.map((p) => p.from) : [];
+          expect(data.drawn[i]!.points.map((p, k) => p.y - (below[k] ?? 0))).toEqual(
+            kept.map((v) => expect.closeTo(v, 9) as number),
+          );
+        }
+      }
+    },
+  );
+
+  it("the lines of the offers cross where OFFERS says that the cheapest one changes", () => {
+    const { data } = drawnOf("docs/samples/purchase.xlsx").find(({ chart }) => chart.title.startsWith("Where two"))!;
+    // Straight lines: one point of crossing from the ends of both.
+    const crossing = (a: string, b: string): number => {
+      const [p, q] = [a, b].map((name) => data.drawn.find((d) => d.name === name)!.points) as [
+        (typeof data.drawn)[number]["points"],
+        (typeof data.drawn)[number]["points"],
+      ];
+      const [x0, x1] = [p[0]!.x, p.at(-1)!.x];
+      const [left, right] = [p[0]!.y - q[0]!.y, p.at(-1)!.y - q.at(-1)!.y];
+      return x0 + ((x1 - x0) * left) / (left - right);
+    };
+    // Row 15 and 16 of the sheet Purchase, as docs/method.md's formula of the cost of an in² gives them by hand.
+    expect(crossing("offer P, carbide", "offer R, bi-metal")).toBeCloseTo(4.9282, 3);
+    expect(crossing("offer P, carbide", "offer Q, carbide")).toBeCloseTo(74.828, 2);
   });
 });
 
