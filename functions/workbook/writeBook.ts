@@ -147,9 +147,11 @@ const stackOf = { type: "column", barGrouping: "stacked", overlap: 100, gapWidth
 const signOf = (points: SampleSeries["points"]) =>
   points === undefined ? { symbol: "none" as const } : { symbol: points, size: 7 };
 
-function chartOf({ kind, title, says, across, up, ends, over, series }: SampleChart): SheetChart {
+function chartOf({ kind, title, says, across, up, ends, signed, shows, over, series }: SampleChart): SheetChart {
   const { top, left, bottom, right } = areaOf(over)!;
   const lines = kind === "lines";
+  // An axis that ends below 0 stands at its own end, with its numbers outside the picture.
+  const scale = (end: number | undefined): Axis => (signed === true ? { crosses: "min" } : { scale: from0(end) });
   return {
     ...(lines ? linesOf : stackOf),
     title,
@@ -159,12 +161,12 @@ function chartOf({ kind, title, says, across, up, ends, over, series }: SampleCh
     legend: "bottom",
     anchor: { from: { row: top, col: left }, to: { row: bottom + 1, col: right + 1 } },
     axes: {
-      x: axis(across, lines ? { scale: from0(ends?.across), numberFormat: plainNumbers("0") } : {}),
+      x: axis(across, lines ? { ...scale(ends?.across), numberFormat: plainNumbers(shows?.across ?? "0") } : {}),
       y: axis(up, {
         axisTitleRotation: -90,
         gridlines: { major: true },
-        scale: from0(ends?.up),
-        numberFormat: plainNumbers(ends === undefined ? "0" : "0.00"),
+        ...scale(ends?.up),
+        numberFormat: plainNumbers(shows?.up ?? (ends === undefined ? "0" : "0.00")),
       }),
     },
     // A name that begins with "=" is a cell; finishBook makes it one.

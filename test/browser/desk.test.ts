@@ -2,18 +2,28 @@ import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Page } from "playwright-core";
 import { openParts } from "../../functions/workbook/openParts";
+import { hands } from "./hands";
 import { axeFaults, browserPath, openTryit } from "./open";
 
 /** The page as a place to work at: charts, digits, keys, sentences, looks. */
 
 interface Range {
+  getDisplayValues(): string[][];
+  getCellData(): { s?: unknown } | null;
+  getRow(): number;
+  getColumn(): number;
   getRawValue(): unknown;
   getDisplayValue(): string;
   setValue(v: unknown): void;
   activate(): void;
 }
 interface Sheet {
-  getRange(a: string): Range;
+  getSheetName(): string;
+  getLastRow(): number;
+  getLastColumn(): number;
+  getMergeData(): Range[];
+  getRowHeight(r: number): number;
+  getRange(a: string | number, column?: number, rows?: number, columns?: number): Range;
   getColumnWidth(c: number): number;
 }
 declare const window: {
@@ -21,6 +31,7 @@ declare const window: {
     getActiveWorkbook(): {
       getActiveSheet(): Sheet;
       getSheetByName(name: string): Sheet;
+      getSheets(): Sheet[];
       setActiveSheet(s: Sheet): void;
       insertSheet(): unknown;
     };
@@ -38,13 +49,7 @@ describe.runIf(browserPath !== undefined)("the desk", () => {
   });
   afterAll(() => opened.close());
 
-  const show = async (name: string): Promise<void> => {
-    await page.evaluate((n) => {
-      const book = window.kerfsheetGrid.getActiveWorkbook();
-      book.setActiveSheet(book.getSheetByName(n));
-    }, name);
-    await page.keyboard.press("Shift");
-  };
+  const { show, text } = hands(() => page, "");
   const set = (sheet: string, a1: string, v: unknown): Promise<void> =>
     page.evaluate(
       ([n, at, what]) =>
@@ -61,7 +66,7 @@ describe.runIf(browserPath !== undefined)("the desk", () => {
     }, a1);
     await page.keyboard.press("Shift");
   };
-  const strip = (): Promise<string | null> => page.textContent("#explain");
+  const strip = (): Promise<string | null> => text("#explain");
   const focused = (): Promise<string> =>
     page.evaluate(() =>
       document.activeElement!.closest(".files")
@@ -223,6 +228,47 @@ describe.runIf(browserPath !== undefined)("the desk", () => {
     const before = await width();
     await set("Estimate", "K30", { f: "=12345678901" });
     await expect.poll(width, { timeout: 10_000 }).toBeGreaterThan(before);
+  });
+
+  it("cuts nothing off: each number, heading and text of the sample sheets has room where its neighbour is filled", async () => {
+    const cut = await page.evaluate(() => {
+      const pen = document.createElement("canvas").getContext("2d")!;
+      const wide = (words: string, bold: boolean, size: number): number => {
+        pen.font = `${bold ? "bold " : ""}${size}pt system-ui, sans-serif`;
+        return pen.measureText(words).width;
+      };
+      /** Lines of a text that wraps, by the same words that the grid parts it at. */
+      const linesOf = (words: string, bold: boolean, size: number, room: number): number => {
+        let [lines, at] = [1, 0];
+        for (const word of words.split(/(?<=[ -])/)) {
+          const width = wide(word, bold, size);
+          if (at > 0 && at + width > room) [lines, at] = [lines + 1, 0];
+          at += width;
+        }
+        return lines;
+      };
+      return window.kerfsheetGrid
+        .getActiveWorkbook()
+        .getSheets()
+        .flatMap((sheet) => {
+          const shown = sheet.getRange(0, 0, sheet.getLastRow() + 1, sheet.getLastColumn() + 2).getDisplayValues();
+          const merged = sheet.getMergeData().map((m) => `${m.getRow()},${m.getColumn()}`);
+          return shown.flatMap((line, r) =>
+            line.flatMap((words, c) => {
+              if (words === "" || merged.includes(`${r},${c}`)) return [];
+              const style = (sheet.getRange(r, c).getCellData()?.s ?? {}) as { tb?: number; bl?: number; fs?: number };
+              const [bold, size, has] = [style.bl === 1, style.fs ?? 11, sheet.getColumnWidth(c)];
+              const place = `${sheet.getSheetName()}, row ${r + 1}, column ${c + 1}: ${words}`;
+              if (style.tb === 3)
+                return linesOf(words, bold, size, has) * 18 > sheet.getRowHeight(r) + 4 ? [place] : [];
+              const isNumber = /^[-+\d.,%\s]+$/.test(words);
+              return (isNumber || line[c + 1] !== "") && wide(words, bold, size) > has ? [place] : [];
+            }),
+          );
+        });
+    });
+    // How a line was read may be longer than its column; the strip shows all of it.
+    expect(cut.filter((place) => !/^Estimate, row (5|6|7|8|9|1\d|2[01]), column 6:/.test(place))).toEqual([]);
   });
 
   it("says what a selection comes to in the strip", async () => {

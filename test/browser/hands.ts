@@ -127,8 +127,9 @@ export function hands(page: () => Page, dir: string) {
       await page().evaluate((n) => {
         const book = window.kerfsheetGrid.getActiveWorkbook();
         book.setActiveSheet(book.getSheetByName(n));
+        // What a click on the sheet's name tells the page, wherever the keyboard is.
+        document.dispatchEvent(new KeyboardEvent("keyup"));
       }, name);
-      await page().keyboard.press("Shift");
     },
     /** Saves by keys; recalc finds every value of the file right. */
     saved: async (): Promise<ReadonlyMap<string, BookCell>> => {

@@ -7,7 +7,7 @@ const end = start + steps + 1;
 /** What the band meets on its way through a rolled shape, one formula, and its picture. */
 export const contact: SampleSheet = {
   name: "Contact",
-  widths: [190, 90, 90, 40, 90, 90, 90, 90, 90, 90, 90, 90, 90],
+  widths: [215, 90, 90, 40, 90, 90, 90, 90, 90, 90, 90, 90, 90],
   rows: [
     ...invented(
       "The way of the band through a beam",

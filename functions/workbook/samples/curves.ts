@@ -55,7 +55,7 @@ const columns: SampleChart = {
 /** What drives the two charts of the offers: Excel's own functions for the lines, ours for the cut. */
 export const curves: SampleSheet = {
   name: "Curves",
-  widths: [200, 130, 130, 150, 130, 80, 30, 90, 90, 90, 90, 90, 90, 90, 90, 90],
+  widths: [200, 150, 150, 150, 150, 80, 30, 90, 90, 90, 90, 90, 90, 90, 90, 90],
   rows: [
     ...invented(
       "Curves of the blade offers",

@@ -35,7 +35,7 @@ const noCells = Array.from({ length: firstBar - 1 }, () => null);
 /** A day's plan by saw, with a bar for each job. */
 export const day: SampleSheet = {
   name: "Day",
-  widths: [150, 80, 150, 80, 80, 80, 70, 80, 80, 420, ...halves.map(() => 30)],
+  widths: [235, 80, 150, 80, 80, 80, 70, 80, 80, 420, ...halves.map(() => 30)],
   rows: [
     ...invented("The day's plan by saw"),
     head("Job", "Minutes", "Due, h", "Blade"),

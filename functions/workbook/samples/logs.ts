@@ -68,7 +68,7 @@ const heads = [
 /** One row a cut, and nothing else: what is written at the saw. */
 export const cutLog: SampleSheet = {
   name: "Cuts",
-  widths: [95, 75, 105, 90, 130, 100, 75, 95, 80, 80, 240],
+  widths: [190, 75, 105, 90, 130, 100, 75, 95, 80, 80, 240],
   rows: [
     ...invented(
       "Cut log",
@@ -117,7 +117,7 @@ const endings = ["worn", "broke", "teeth lost", "still in use", "pulled"];
 /** One row a blade. */
 export const bladeLog: SampleSheet = {
   name: "Blades",
-  widths: [115, 100, 90, 80, 95, 110, 95],
+  widths: [190, 100, 90, 80, 95, 110, 95],
   rows: [
     ...invented(
       "Blade log",

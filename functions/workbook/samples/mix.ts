@@ -27,7 +27,7 @@ const verdict = `=INDEX(R${table}:R${room},MATCH("verdict",A${table}:A${room},0)
 /** The order book of a month with bi-metal and with carbide, and the verdict over all of it. */
 export const mix: SampleSheet = {
   name: "Mix",
-  widths: [195, 230, 80, 90, 110, 100, 100, 110, 110, 110, 100, 100, 110, 110, 95, 95, 110, 330],
+  widths: [195, 265, 80, 90, 110, 100, 100, 110, 110, 110, 100, 100, 110, 110, 95, 95, 110, 330],
   rows: [
     ...invented("Bi-metal or carbide for a month's order book"),
     label("The verdict over all jobs"),

@@ -11,7 +11,7 @@ const lastPrice = prices + quantities.length;
 /** One item by quantity, with a chart of the price each. */
 export const breaks: SampleSheet = {
   name: "Breaks",
-  widths: [150, 110, 110, 110, 80, 330, 30, 90, 90, 90, 90, 90, 90, 90],
+  widths: [190, 110, 110, 110, 80, 330, 30, 90, 90, 90, 90, 90, 90, 90],
   rows: [
     ...invented(
       "Price breaks of one item",
@@ -61,7 +61,7 @@ const rows = 6;
 /** How far the saving of an offer hangs on each claim. */
 export const whatIf: SampleSheet = {
   name: "Claims",
-  widths: [150, 110, 110, 120, 110, 130, 240, 30, 90, 90, 90, 90, 90, 90],
+  widths: [235, 110, 110, 120, 110, 130, 240, 30, 90, 90, 90, 90, 90, 90],
   rows: [
     ...invented(
       "What if a claim falls short",
@@ -93,6 +93,8 @@ export const whatIf: SampleSheet = {
       says: "Five lines through one point, the saving as claimed. The line of life and rate together is the steepest; where a line meets zero the decision flips.",
       across: "change of the claim",
       up: "saving an in², money",
+      signed: true,
+      shows: { across: "0%", up: "0.00" },
       over: "I4:N22",
       series: claims.map((_, i) => ({
         name: `${columnName(i + 1)}${table}`,
@@ -128,7 +130,7 @@ const patterns = 10;
 /** A picking list: which bars to pull, and what to cut from each. */
 export const cutList: SampleSheet = {
   name: "Cut plan",
-  widths: [150, 90, 330, 120, 110, 90, 80, 330],
+  widths: [190, 90, 500, 120, 110, 90, 80, 330],
   rows: [
     ...invented(
       "A cut plan to print for the saw",

@@ -26,7 +26,7 @@ export const sawsBlock = "Saws";
 /** Three invented saws, and what holds each of them back. */
 export const process: SampleSheet = {
   name: "Process",
-  widths: [230, 130, 130, 150, 95, 95, 95, 90, 90, 90, 90, 90, 90, 90],
+  widths: [250, 130, 130, 150, 95, 95, 95, 90, 90, 90, 90, 90, 90, 90],
   rows: [
     ...invented("Saws and settings"),
     head("shop block", ...saws, "unit"),

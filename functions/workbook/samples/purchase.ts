@@ -25,7 +25,7 @@ const notes = Array.from({ length: most }, (_, i) => `&IF(L${first + i}="","",";
 /** Blades compared in in² and in²/min, for 7 in rounds of 17-4PH. */
 export const purchase: SampleSheet = {
   name: "Purchase",
-  widths: [240, 195, 125, 130, 130, 130, 150, 155, 390, 500, 130, 460],
+  widths: [240, 195, 130, 150, 150, 130, 165, 165, 390, 500, 130, 460],
   rows: [
     ...invented("Blade offers", units(null, "money a blade", "in² a blade", "in²/min", "share of price", "blades")),
     head("Name", "Price", "Life", "Rate", "Rebate", "Rebate from"),

@@ -48,6 +48,10 @@ export interface SampleChart {
   readonly up: string;
   /** Where the axes end; left out: with the largest value. */
   readonly ends?: { readonly across: number; readonly up: number };
+  /** Numbers below 0 are shown too. */
+  readonly signed?: true;
+  /** Number formats along the axes; left out: whole numbers, and two places up where `ends` are given. */
+  readonly shows?: { readonly across: string; readonly up: string };
   /** The cells that it covers. */
   readonly over: string;
   readonly series: readonly SampleSeries[];

@@ -42,7 +42,7 @@ export const shopCell = (label: string): string => `Shop!$B$${start + values.fin
 
 export const shop: SampleSheet = {
   name: "Shop",
-  widths: [260, 110, 150],
+  widths: [285, 110, 150],
   rows: [...invented("The shop block"), head("label", "value", "comment"), ...values.map((row) => plain(...row))],
   frozen: { rows: start - 1, columns: 0 },
   inputs: [`B${start}:B${end}`],

@@ -32,7 +32,7 @@ const log = (column: string): string => `Cuts!$${column}$${firstCut}:$${column}$
 /** The shop block with the rows that TUNE gives under it. */
 export const tuning: SampleSheet = {
   name: "Tuning",
-  widths: [330, 95, 95, 130, 90, 90, 90, 90],
+  widths: [350, 95, 95, 130, 90, 90, 90, 90],
   rows: [
     ...invented(
       "The shop block and its tuned rows",
