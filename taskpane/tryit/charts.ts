@@ -60,9 +60,10 @@ export function chartPanel({ api }: Grid, work: Work, sheet: Sheet): () => void 
     // Only what differs takes the place of a drawing under way.
     if (mine === drawing) panel.replaceChildren(...charts.map((c) => drawChart(c, (r) => values.get(r) ?? [])));
   };
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
-    shown = "";
-    void draw();
-  });
+  for (const look of ["(prefers-color-scheme: dark)", "(max-width: 404px)"])
+    matchMedia(look).addEventListener("change", () => {
+      shown = "";
+      void draw();
+    });
   return () => void draw();
 }

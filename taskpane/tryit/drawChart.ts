@@ -7,7 +7,9 @@ import type { Value } from "../sheet/sheet";
 
 /** One chart on the page: the library makes scales, ticks, grid and titles; series are laid over them here. */
 
-const size = { width: 380, height: 270 };
+const size = { width: 380, height: 270, margins: 24 };
+/** As wide as that, where the window is. */
+const widthNow = (): number => Math.min(size.width, document.documentElement.clientWidth - size.margins);
 const colours = ["--c1", "--c2", "--c3", "--c4", "--c5", "--c6"] as const;
 const colour = (name: string): string => getComputedStyle(document.body).getPropertyValue(name).trim();
 const seriesColour = (i: number): string => colour(colours[i % colours.length]!);
@@ -82,14 +84,14 @@ function drawSeries(plot: uPlot, { kind, stacked }: BookChart, drawn: readonly D
   ctx.restore();
 }
 
-/** Room for the words of an axis [px], and of one letter. */
-const room = { across: 300, letter: 7, up: 14, line: 18 };
+/** Room beside the words of an axis [px], and of one letter. */
+const room = { beside: 80, letter: 7, up: 14, line: 18 };
 
 /** Every how many-th word is written, so that none runs into the next. */
 function spacing(words: readonly string[], side: 2 | 3): number {
   const longest = Math.max(1, ...words.flatMap((w) => w.split(/, /)).map((w) => w.length));
   const one = side === 2 ? longest * room.letter + room.letter : room.line;
-  return Math.max(1, Math.ceil((words.length * one) / (side === 2 ? room.across : room.up * room.line)));
+  return Math.max(1, Math.ceil((words.length * one) / (side === 2 ? widthNow() - room.beside : room.up * room.line)));
 }
 
 function axis(label: string, side: 2 | 3, words: readonly string[]): uPlot.Axis {
@@ -120,7 +122,8 @@ function plotOf(chart: BookChart, data: ChartData, box: HTMLElement): uPlot {
   const [x, y] = turned ? [data.up, data.across] : [data.across, data.up];
   return new uPlot(
     {
-      ...size,
+      width: widthNow(),
+      height: size.height,
       legend: { show: false },
       cursor: { show: false },
       scales: { x: { time: false, range: [x[0], x[1]] }, y: { range: [y[0], y[1]] } },

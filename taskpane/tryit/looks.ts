@@ -34,6 +34,9 @@ const padding = 8;
 /** A column is not made wider than this for a number [px]. */
 const widest = 160;
 
+/** Rows that are measured; a long sheet would hold every calculation up. */
+const mostMeasured = 1000;
+
 /** Columns too narrow for a number in them are widened; text may run over its neighbour. Not a step of undo, and not saved. */
 export function widenColumns(api: FUniver): void {
   const book = api.getActiveWorkbook();
@@ -41,7 +44,9 @@ export function widenColumns(api: FUniver): void {
   if (book == null || sheet === undefined) return;
   const pen = document.createElement("canvas").getContext("2d")!;
   pen.font = "11pt system-ui, sans-serif";
-  const shown = sheet.getRange(0, 0, sheet.getLastRow() + 1, sheet.getLastColumn() + 1).getDisplayValues();
+  const shown = sheet
+    .getRange(0, 0, Math.min(mostMeasured, sheet.getLastRow() + 1), sheet.getLastColumn() + 1)
+    .getDisplayValues();
   const needed = new Map<number, number>();
   for (const line of shown)
     line.forEach((text, c) => {

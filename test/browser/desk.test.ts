@@ -335,6 +335,9 @@ describe.runIf(browserPath !== undefined)("the desk", () => {
       await check("charts");
       for (const width of [800, 350]) {
         await page.setViewportSize({ width, height: 900 });
+        await expect
+          .poll(() => page.evaluate(() => document.getElementById("charts")!.scrollWidth), { timeout: 15_000 })
+          .toBeLessThanOrEqual(width);
         await check(`${width} px`);
       }
       await page.setViewportSize({ width: 1500, height: 900 });
