@@ -99,8 +99,7 @@ for (let i = 0; i < 5; i += 1) {
   const next = await context.newPage();
   cdp = await context.newCDPSession(next);
   // As long as the thread works, however many others want the processor.
-  await cdp.send("Performance.setTimeDomain", { timeDomain: "threadTicks" });
-  await cdp.send("Performance.enable");
+  await cdp.send("Performance.enable", { timeDomain: "threadTicks" });
   await next.goto(`${opened.origin}/`);
   await next.waitForFunction(() => window.firstNumber !== undefined);
   own.push(await threadTime(cdp));
