@@ -58,7 +58,9 @@ describe.runIf(browserPath !== undefined)("a day at the page", () => {
 
   it("the engineer: 60 materials looked up, the card of a job printed on one page, a timed cut judged", async () => {
     await show("Cuts");
-    const grades = builtInMaterials().slice(0, 60).map((m) => m.name);
+    const grades = builtInMaterials()
+      .slice(0, 60)
+      .map((m) => m.name);
     await paste("U2", grades.map((g) => `${g}\tx`).join("\n"));
     await type("W2", '=SAW.MATERIAL(U2:U61,"group")');
     await type("X2", '=SAW.CUTCHECK("round 7","17-4PH","bi-metal","2/3",95,30)');
