@@ -6,7 +6,7 @@ import type { PitchedWork } from "./cut";
  * @param what name of the question [text]
  * @param work section, material, blade, pitch, shop
  * @param solve the answer, asked for where none is kept
- * @returns the answer
+ * @returns the answer [its units]
  * @source own mechanism
  */
 export function solvedOnce<T>(what: string, work: PitchedWork, solve: () => T): T {
