@@ -1,6 +1,7 @@
 import { defineConfig } from "vitest/config";
 
-const rooms = "test/{blade,cost,cutting,data,house,item,material,plan,records,section,shop,size,statistics,time,yield}";
+const core = "blade,cost,cutting,data,house,item,material,plan,records,section,shop,size,statistics,time,yield";
+const rooms = `test/{${core},docs,trust,functions/{bind,catalogue,formula,kinds,shop}}`;
 
 /** Browsers, programs and pages take tens of seconds on a machine that does other work too. */
 const patience = { testTimeout: 120_000, hookTimeout: 120_000 };
