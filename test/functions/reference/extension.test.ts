@@ -1,10 +1,13 @@
 import { existsSync, readFileSync, readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { catalogue } from "../../../functions/catalogue";
+import { words } from "../../../functions/kinds/words";
+import { shopLabels } from "../../../functions/shop/labels";
 import { extensionProblems, type Released } from "./extension";
 
 /** From 1.0 on each release's functions.json is kept here, and every later one only adds (docs/decisions/0006-names.md). */
 const kept = "test/data/released";
-const released = existsSync(kept) ? readdirSync(kept) : [];
+const released = existsSync(kept) ? readdirSync(kept).filter((file) => file.startsWith("functions-")) : [];
 const read = (file: string): Released => JSON.parse(readFileSync(file, "utf8")) as Released;
 const now = read("functions/functions.json");
 
@@ -13,11 +16,30 @@ const with1 = (change: (first: Functions[number]) => Functions[number]): Release
   functions: now.functions.map((f, i) => (i === 0 ? change(f) : f)),
 });
 
+/** Names of results and labels of the shop block, which cells keep as text. */
+interface Names {
+  readonly results: Readonly<Record<string, readonly string[]>>;
+  readonly labels: readonly string[];
+}
+
+it("no name of a result and no label of the shop block of an earlier release is gone, and tables keep the order of their columns", () => {
+  const files = readdirSync(kept).filter((file) => file.startsWith("names-"));
+  expect(files.length).toBe(released.length);
+  for (const file of files) {
+    const { results, labels } = JSON.parse(readFileSync(`${kept}/${file}`, "utf8")) as Names;
+    expect(shopLabels.map((l) => l.label)).toEqual(expect.arrayContaining([...labels]));
+    for (const [name, before] of Object.entries(results)) {
+      const { result } = catalogue.find((e) => e.name === name)!;
+      const today = result.form === "cell" ? [] : Object.keys(result.columns).map(words);
+      expect(today.slice(0, before.length), name).toEqual(before);
+    }
+  }
+});
+
 describe("functions.json only grows", () => {
   it(`${String(released.length)} earlier releases`, () => {
     const version = (JSON.parse(readFileSync("package.json", "utf8")) as { readonly version: string }).version;
-    // Nothing is released before 1.0.0: there is nothing to keep yet.
-    if (!version.startsWith("0.")) expect(released.length).toBeGreaterThan(0);
+    expect(released.length, version).toBeGreaterThan(0);
     for (const file of released) expect(extensionProblems(read(`${kept}/${file}`), now), file).toEqual([]);
   });
 
