@@ -131,12 +131,10 @@ const tasks = {
     if (args.length > 0) step("origin", ["config/origin.mjs", ...args]);
   },
   bench(args) {
-    const options = args.findIndex((a) => a.startsWith("--"));
-    const [names, given] = options < 0 ? [args, []] : [args.slice(0, options), args.slice(options)];
     for (const file of readdirSync("test/bench").filter(
-      (f) => f.endsWith(".bench.ts") && (names.length === 0 || names.some((a) => f.includes(a))),
+      (f) => f.endsWith(".bench.ts") && (args.length === 0 || args.some((a) => f.includes(a))),
     ))
-      program(join("test/bench", file), given);
+      program(join("test/bench", file), []);
   },
   fuzz: (args) => program("test/trust/fuzz.main.ts", args),
   laws: (args) => program("test/trust/laws.main.ts", args),

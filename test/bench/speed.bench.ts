@@ -1,11 +1,7 @@
 /**
- * The speed table: every path through `call` as a host makes it, in one process: npm run bench -- speed
- * [--out reports/bench.json]. A row is { path, measured, unit, bar, met }; a bar that is missed is printed as missed, and
- * is no failure: the machine decides times, so no test asks for them.
+ * The speed table: every path through `call` as a host makes it, in one process: npm run bench -- speed.
+ * A bar that is missed is printed as missed; the machine decides times, so no test asks for them.
  */
-import { mkdirSync, writeFileSync } from "node:fs";
-import { cpus } from "node:os";
-import { dirname } from "node:path";
 import { catalogue } from "../../functions/catalogue";
 import { call } from "../../functions/bind/call";
 import { slots } from "../../functions/bind/slots";
@@ -16,21 +12,14 @@ import { readSection } from "../../src/section/readSection";
 import { sectionProfile } from "../../src/section/sectionProfile";
 import type { Shape } from "../../src/section/shape";
 import { cutTime } from "../../src/time/cutTime";
+import { atMost, tell, type Row } from "../trust/report";
 
-interface Row {
-  readonly path: string;
-  readonly measured: number;
-  readonly unit: string;
-  readonly bar: number;
-  readonly met: boolean;
-}
 type Given = Readonly<Record<string, Range | Cell>>;
 
 const rows: Row[] = [];
 const note = (path: string, measured: number, unit: string, bar: number): void => {
-  const row = { path, measured: Number(measured.toPrecision(3)), unit, bar, met: measured <= bar };
-  rows.push(row);
-  console.log(JSON.stringify(row));
+  rows.push(atMost(path, measured, bar, unit));
+  console.error(path);
 };
 
 /** Least milliseconds of several runs, by the clock or by the processor: the others were disturbed. */
@@ -256,7 +245,7 @@ for (const [name, given] of Object.entries(grown)) {
   if (answered instanceof CellError) console.log(`${name} is refused: ${answered.text}`);
   let [a, b] = [Infinity, Infinity];
   const began = performance.now();
-  for (let i = 0; i < 3 || (i < 12 && performance.now() - began < 3000); i += 1) {
+  for (let i = 0; i < 2 || (i < 8 && performance.now() - began < 2000); i += 1) {
     a = Math.min(
       a,
       best(() => small(new Memo()), 3),
@@ -269,23 +258,4 @@ for (const [name, given] of Object.entries(grown)) {
   note(`${name}, t(100,000)/t(10,000)`, b / a, "×", 11.5);
 }
 
-const wide = Math.max(...rows.map((r) => r.path.length));
-console.log(`\n${"path".padEnd(wide)} measured  bar`);
-for (const { path, measured, unit, bar, met } of rows)
-  console.log(
-    `${path.padEnd(wide)} ${String(measured).padStart(8)} ${String(bar).padStart(5)} ${unit}${met ? "" : "   NOT MET"}`,
-  );
-
-const at = process.argv.indexOf("--out");
-const file = at < 0 ? undefined : process.argv[at + 1];
-if (file !== undefined) {
-  mkdirSync(dirname(file), { recursive: true });
-  const report = {
-    command: "npm run bench -- speed",
-    date: new Date().toISOString(),
-    node: process.version,
-    cpu: cpus()[0]!.model,
-    rows,
-  };
-  writeFileSync(file, `${JSON.stringify(report, null, 2)}\n`);
-}
+tell("bench", rows, "npm run bench -- speed");

@@ -30,14 +30,6 @@ export const atMost = (path: string, measured: number, bar: number, unit = ""): 
   met: measured <= bar,
 });
 
-export const atLeast = (path: string, measured: number, bar: number, unit = ""): Row => ({
-  path,
-  measured,
-  unit,
-  bar: `≥ ${String(bar)} ${unit}`.trim(),
-  met: measured >= bar,
-});
-
 /** The value after a flag of the command line, or what holds without it. */
 export function flag(name: string, otherwise: number): number {
   const at = process.argv.indexOf(`--${name}`);
@@ -47,10 +39,11 @@ export function flag(name: string, otherwise: number): number {
   process.exit(2);
 }
 
+const commandOf = (name: string): string =>
+  [`npm run ${name}`, ...(process.argv.length > 2 ? ["--", ...process.argv.slice(2)] : [])].join(" ");
+
 /** Prints the rows beside their bars and keeps them in reports/, from which `npm run trust` makes docs/trust.md. */
-export function tell(name: string, rows: readonly Row[]): void {
-  const command =
-    `npm run ${name} ${process.argv.slice(2).length > 0 ? `-- ${process.argv.slice(2).join(" ")}` : ""}`.trim();
+export function tell(name: string, rows: readonly Row[], command = commandOf(name)): void {
   const report: Report = {
     command,
     date: new Date().toISOString().slice(0, 10),
