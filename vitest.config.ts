@@ -1,7 +1,10 @@
 import { defineConfig } from "vitest/config";
 
 const core = "blade,cost,cutting,data,house,item,material,plan,records,section,shop,size,statistics,time,yield";
-const rooms = `test/{${core},docs,trust,functions/{bind,catalogue,formula,kinds,shop}}`;
+const rooms = [
+  `test/{${core},docs,trust,functions/{bind,catalogue,formula,kinds,shop}}/**/*.test.ts`,
+  "test/config/pack*.test.ts",
+];
 
 /** Browsers, programs and pages take tens of seconds on a machine that does other work too. */
 const patience = { testTimeout: 120_000, hookTimeout: 120_000 };
@@ -20,7 +23,7 @@ export default defineConfig({
       {
         test: {
           name: "rooms",
-          include: [`${rooms}/**/*.test.ts`],
+          include: rooms,
           pool: "threads",
           // The core holds no state, so one worker loads it once for all its files.
           isolate: false,
@@ -31,7 +34,7 @@ export default defineConfig({
         test: {
           name: "faces",
           include: ["test/**/*.test.ts"],
-          exclude: [`${rooms}/**`],
+          exclude: rooms,
           pool: "forks",
           ...patience,
         },
