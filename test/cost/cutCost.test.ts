@@ -79,13 +79,15 @@ describe("every part that the shop does not name", () => {
 
 describe("refusals", () => {
   it("a material price without a density, a break-in area above the life", () => {
-    expect(refused(() => cutCost({ ...known, shop: shopOf({ materialPrice: 1 }) }))).toMatchObject({
+    expect(refused(() => cutCost({ ...known, shop: shopOf({ materialPrice: 1 }) }))).toEqual({
       reason: "invalid",
       parameter: "settings",
+      problem: "{parameter} give a Material price but no Density: the kerf's mass is not known",
     });
-    expect(refused(() => cutCost({ ...known, shop: shopOf({ breakInArea: 5e6 }) }))).toMatchObject({
+    expect(refused(() => cutCost({ ...known, shop: shopOf({ breakInArea: 5e6 }) }))).toEqual({
       reason: "invalid",
       parameter: "life",
+      problem: "{parameter} is less than the Break-in area of the shop block",
     });
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { InputError } from "../../src/errors";
 import { workload } from "../../src/time/workload";
 import { refused, relative } from "../cost/fixture";
 
@@ -101,6 +102,37 @@ describe("hours and share", () => {
     expect(of({ saws: 9, quantities: [700] })).toBe("the first hours are known for up to {saws} saws");
     expect(of({ minutes: [1300], quantities: [1.7] })).toMatch(/one job takes over half of them/);
     expect(of({ minutes: [5, 1000], quantities: [200, 1.2] })).toMatch(/differ so much/);
+  });
+
+  it("each refusal says its figures, in hours or per cent; at the edges themselves there is an answer", () => {
+    const at = (share: number, own: Partial<Parameters<typeof workload>[0]> = {}) =>
+      workload({ minutes: [30], quantities: [80 * share], hours: 40, saws: 1, ...own });
+    const facts = (answer: number | InputError): unknown => (answer as InputError).facts;
+    expect(facts(at(0.96).expectedWait)).toEqual({ share: "96" });
+    expect(facts(at(0.79).waitFromEmpty)).toEqual({ share: "79" });
+    expect(at(0.96).expectedWait).toMatchObject({ reason: "none", parameter: "" });
+    expect(facts(at(1.3).expectedWait)).toEqual({
+      hours: { number: expect.closeTo(12, 9) as number, quantity: "hours" },
+    });
+    expect(at(1.3).expectedWait).toMatchObject({ parameter: "" });
+    expect(typeof at(0.95).expectedWait).toBe("number");
+    expect(typeof at(0.8).waitFromEmpty).toBe("number");
+    expect(typeof at(0.85, { saws: 8, quantities: [8 * 68] }).waitFromEmpty).toBe("number");
+    expect(facts(at(0.85, { saws: 9, quantities: [9 * 68] }).waitFromEmpty)).toEqual({ saws: "8" });
+    // A job of exactly half the hours is still known; the longest job counts, not the shortest.
+    expect(typeof at(0.85, { minutes: [1200], quantities: [1.7] }).waitFromEmpty).toBe("number");
+    expect((at(0.85, { minutes: [5, 1300], quantities: [4, 1.6] }).waitFromEmpty as InputError).problem).toMatch(
+      /one job takes over half/,
+    );
+  });
+
+  it("up to four saws may have minutes that differ more (cs² 2); five may not (cs² 1.3 is the most, 1.2 is known)", () => {
+    const of = (saws: number, variation: number) => {
+      const { minutes } = mix(30, variation);
+      return workload({ minutes, quantities: [300, 100], hours: (400 * 30) / 60 / (0.85 * saws), saws }).waitFromEmpty;
+    };
+    expect([of(4, 2), of(5, 1.2), of(3, 4.9)].map((answer) => typeof answer)).toEqual(["number", "number", "number"]);
+    for (const refusal of [of(5, 2), of(4, 5.1)]) expect((refusal as InputError).problem).toMatch(/differ so much/);
   });
 
   it("a line split in two changes nothing", () => {

@@ -26,7 +26,7 @@ function section(title: string, says: string, report: Report | undefined): strin
   if (report === undefined) return `${head}\nNot run since the last change of this page: not met.\n`;
   const rows = report.rows.map(
     ({ path, measured, unit, bar, met }) =>
-      `| ${cell(path)} | ${digits(measured)} ${unit} | ${cell(bar)} | ${met ? "met" : "**not met**"} |`,
+      `| ${cell(path)} | ${digits(measured)} ${unit} | ${cell(bar)} | ${bar === "none" ? "" : met ? "met" : "**not met**"} |`,
   );
   return [
     head,
@@ -35,6 +35,26 @@ function section(title: string, says: string, report: Report | undefined): strin
     "| what | measured | bar | |",
     "|---|---|---|---|",
     ...rows,
+    "",
+  ].join("\n");
+}
+
+/** What the coverage run writes of the whole, as far as it is read here. */
+export interface Coverage {
+  readonly total: Readonly<Record<"lines" | "branches", { readonly pct: number; readonly total: number }>>;
+}
+
+function coverage(report: Coverage | undefined): string {
+  const head = "## Lines of the core that its tests run\n\n`npm run coverage`. Bar: all lines, 98 % of the branches.\n";
+  if (report === undefined) return `${head}\nNot run since the last change of this page: not met.\n`;
+  const { lines, branches } = report.total;
+  const says = (pct: number, bar: number): string => (pct >= bar ? "met" : "**not met**");
+  return [
+    head,
+    "| what | measured | bar | |",
+    "|---|---|---|---|",
+    `| lines | ${String(lines.pct)} % of ${digits(lines.total)} | 100 % | ${says(lines.pct, 100)} |`,
+    `| branches | ${String(branches.pct)} % of ${digits(branches.total)} | 98 % | ${says(branches.pct, 98)} |`,
     "",
   ].join("\n");
 }
@@ -89,6 +109,7 @@ export const trustPage = (
   reports: Readonly<Record<string, Report | undefined>>,
   mutants: Mutants | undefined,
   reasons: Reasons,
+  covered: Coverage | undefined,
 ): string =>
   [
     "# Trust: every promise has a command and a figure",
@@ -112,6 +133,7 @@ export const trustPage = (
     ),
     section("Speed", "Calls as the host makes them, in one process; ratios say more than times.", reports["bench"]),
     section("The page", "The try-it page in Chromium.", reports["page"]),
+    coverage(covered),
     mutation(mutants, reasons),
     "## Licences and bill of materials\n\n`npm run licences` lists every installed package's licence and fails on one that is neither permissive nor named with its use; `npm run sbom` prints a CycloneDX bill of materials. What Excel loads holds one package besides our own code: zod (MIT).\n",
   ].join("\n");

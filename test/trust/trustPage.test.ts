@@ -1,0 +1,38 @@
+import { expect, it } from "vitest";
+import { trustPage } from "./trustPage";
+
+const report = {
+  command: "npm run laws",
+  date: "2026-01-02",
+  node: "v20",
+  cpu: "2 × x",
+  minutes: 1.5,
+  rows: [
+    { path: "a law", measured: 0, unit: "of 10", bar: "0", met: true },
+    { path: "another", measured: 3, unit: "of 10", bar: "0", met: false },
+  ],
+};
+
+it("prints each bar beside its figure, what is not met, and what was not run", () => {
+  const page = trustPage({ laws: report }, undefined, {}, undefined);
+  expect(page).toContain("| a law | 0 of 10 | 0 | met |");
+  expect(page).toContain("| another | 3 of 10 | 0 | **not met** |");
+  expect(page.match(/Not run since the last change of this page: not met\./g)).toHaveLength(6);
+});
+
+it("lists each fault that no test noticed, with its reason", () => {
+  const place = { start: { line: 1, column: 1 }, end: { line: 1, column: 6 } };
+  const files = {
+    "src/a.ts": {
+      source: "a < b;",
+      mutants: [
+        { status: "Survived", mutatorName: "x", replacement: "a > b", location: place },
+        { status: "Killed", mutatorName: "x", replacement: "true", location: place },
+        { status: "Ignored", mutatorName: "x", replacement: "false", location: place },
+      ],
+    },
+  };
+  const page = trustPage({}, { files }, { "src/a.ts: a < b -> a > b": "equal" }, undefined);
+  expect(page).toContain("2 places, 1 noticed, 50 %");
+  expect(page).toContain("| src/a.ts:1 | `a < b` | `a > b` | equal |");
+});
