@@ -2,7 +2,7 @@
 const cutsASize = 4;
 
 /**
- * The bounded cache of what was read and solved: all the state that the add-in keeps. Values must never change after they
+ * The bounded cache of what was read and solved: all that the add-in keeps of what was typed. Values must never change after they
  * are kept. Emptied when full, so a fill-down of many different sizes costs a little speed and never memory.
  */
 export class Memo {

@@ -1,3 +1,4 @@
+import { cuttingConstants } from "../../src/data/cuttingConstants";
 import { shopConstants as k } from "../../src/data/shopConstants";
 import { quantities, type Quantity, type Units } from "../../src/quantities";
 import { defaultShop } from "../../src/shop/defaultShop";
@@ -37,6 +38,11 @@ const money = number("money");
 const share = number("share");
 const speed = number("bandSpeed");
 const size = number("size");
+/** The speed that nonferrous metals are held to on a saw of unknown speed. */
+const printedSpeed = (units: Units): string => {
+  const { factor, unit } = quantities.bandSpeed[units];
+  return `${String(Math.round(cuttingConstants.generalTopSpeed.value / factor))} ${unit}`;
+};
 
 /** Every label of the shop block once: the reader, the docs and the block that the pane inserts come from this table. */
 // prettier-ignore
@@ -55,7 +61,7 @@ export const shopLabels: readonly ShopLabel[] = [
   row("Drive efficiency", "driveEfficiency", share, "", "share of the motor's power that reaches the band"),
   row("Idle power", "idlePower", number("power"), "from the motor's size", "power taken by the running band with no work in it"),
   row("Minimum band speed", "minimumBandSpeed", speed, "no limit", "slowest speed of the saw"),
-  row("Maximum band speed", "maximumBandSpeed", speed, "no limit; 394 ft/min (120 m/min) in nonferrous metals", "fastest speed of the saw"),
+  row("Maximum band speed", "maximumBandSpeed", speed, `no limit; ${printedSpeed("inch")} (${printedSpeed("metric")}) in nonferrous metals`, "fastest speed of the saw"),
   row("Maximum feed", "maximumFeed", number("feed"), "no limit", "fastest feed of the saw"),
   row("Maximum feed force", "maximumFeedForce", number("force"), "no limit", "highest force the feed can give"),
   row("Feed mode", "feedMode", choice("constant rate", "constant feed"), "", "constant rate: the saw slows the feed where the work is wide"),

@@ -17,6 +17,13 @@ export interface Law {
 
 const close = 1e-9;
 
+/** A size, a grade and a class of blade. */
+const anyCut = (chance: Chance): readonly [string, string, string] => [
+  anySize(chance),
+  chance.of(grades),
+  chance.of(blades),
+];
+
 /** A call of an example, of one function or of any, with other numbers, sizes, grades and blades. */
 function anyCall(chance: Chance, only?: Entry): { readonly entry: Entry; readonly args: readonly (Range | null)[] } {
   const { entry, args } = chance.of(only === undefined ? examples : examples.filter((e) => e.entry === only));
@@ -260,7 +267,7 @@ const parts: Law = {
 const substitution: Law = {
   name: "substitution: one function's answer given to another gives what the other works out itself",
   broken(chance) {
-    const [section, material, blade] = [anySize(chance), chance.of(grades), chance.of(blades)];
+    const [section, material, blade] = anyCut(chance);
     const pitch = cellOf(ask("PITCH", { section, material, blade }));
     if (pitch instanceof CellError) return undefined;
     const rate = numberOf(ask("CUTRATE", { section, material, blade }));
@@ -333,14 +340,16 @@ const limits: readonly (readonly [label: string, low: number, high: number, free
   ["Band tension", 15, 45, false],
 ];
 
+/** Limits of a saw, each there with that chance. */
+const someLimits = (chance: Chance, share: number): Cell[][] =>
+  limits.filter(() => chance.is(share)).map(([label, low, high]) => [label, chance.number(low, high)]);
+
 /** The pitch is the same on every saw; with a limit raised or removed the rate never falls. */
 const loosened: Law = {
   name: "limits: a limit raised, or taken away, and a pitch more in stock never slow a cut",
   broken(chance) {
-    const [section, material, blade] = [anySize(chance), chance.of(grades), chance.of(blades)];
-    const rows = limits
-      .filter(() => chance.is(0.6))
-      .map(([label, low, high]): Cell[] => [label, chance.number(low, high)]);
+    const [section, material, blade] = anyCut(chance);
+    const rows = someLimits(chance, 0.6);
     const stocked: Cell[] = ["Pitches stocked", chance.of(["2/3, 3/4, 4/6", "3/4, 6/10, 10/14", "1.4/2, 4/6"])];
     const block = (given: readonly Cell[][]): Range => [["Units", "inch"], ...given];
     const rate = (settings: Range, pitch?: Cell): number | undefined =>
@@ -377,7 +386,7 @@ const loosened: Law = {
 const bounds: Law = {
   name: "bounds: low ≤ nominal ≤ high, of rates, minutes and prices",
   broken(chance) {
-    const [section, material, blade] = [anySize(chance), chance.of(grades), chance.of(blades)];
+    const [section, material, blade] = anyCut(chance);
     const settings = saw(chance);
     const data = numbersOf(
       ask("CUTDATA", {
@@ -412,10 +421,8 @@ const bounds: Law = {
 const advice: Law = {
   name: "advice: a cut run as CUTDATA says is not faulted by CUTCHECK",
   broken(chance) {
-    const [section, material, blade] = [anySize(chance), chance.of(grades), chance.of(blades)];
-    const rows = limits
-      .filter(() => chance.is(0.3))
-      .map(([label, low, high]): Cell[] => [label, chance.number(low, high)]);
+    const [section, material, blade] = anyCut(chance);
+    const rows = someLimits(chance, 0.3);
     const settings: Range = [["Units", "inch"], ["Coolant", chance.of(["flood", "mist", "dry"])], ...rows];
     const [data] = ask("CUTDATA", { section, material, blade, settings, show: [["pitch", "band speed", "minutes"]] });
     const [pitch, bandSpeed, minutes] = data!;
