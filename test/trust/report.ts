@@ -42,22 +42,24 @@ export function flag(name: string, otherwise: number): number {
 const commandOf = (name: string): string =>
   [`npm run ${name}`, ...(process.argv.length > 2 ? ["--", ...process.argv.slice(2)] : [])].join(" ");
 
+/** The rows with when and where they were measured. */
+export const reportOf = (command: string, rows: readonly Row[]): Report => ({
+  command,
+  date: new Date().toISOString().slice(0, 10),
+  node: process.version,
+  cpu: `${String(cpus().length)} × ${cpus()[0]?.model.trim() ?? "unknown"}`,
+  minutes: performance.now() / 60_000,
+  rows,
+});
+
 /** Prints the rows beside their bars and keeps them in reports/, from which `npm run trust` makes docs/trust.md. */
 export function tell(name: string, rows: readonly Row[], command = commandOf(name)): void {
-  const report: Report = {
-    command,
-    date: new Date().toISOString().slice(0, 10),
-    node: process.version,
-    cpu: `${String(cpus().length)} × ${cpus()[0]?.model.trim() ?? "unknown"}`,
-    minutes: performance.now() / 60_000,
-    rows,
-  };
   for (const { path, measured, unit, bar, met } of rows)
     console.log(
       `${met ? "met    " : "NOT MET"}  ${path}: ${String(Number(measured.toPrecision(4)))} ${unit} (bar ${bar})`,
     );
   const file = `reports/${name}.json`;
   mkdirSync(dirname(file), { recursive: true });
-  writeFileSync(file, `${JSON.stringify(report, null, 2)}\n`);
+  writeFileSync(file, `${JSON.stringify(reportOf(command, rows), null, 2)}\n`);
   if (rows.some((r) => !r.met)) process.exitCode = 1;
 }

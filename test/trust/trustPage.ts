@@ -133,6 +133,7 @@ export const trustPage = (
     ),
     section("Speed", "Calls as the host makes them, in one process; ratios say more than times.", reports["bench"]),
     section("The page", "The try-it page in Chromium.", reports["page"]),
+    section("Size", "What Excel loads once and keeps; why it is larger: decisions/0002.", reports["size"]),
     coverage(covered),
     mutation(mutants, reasons),
     "## Licences and bill of materials\n\n`npm run licences` lists every installed package's licence and fails on one that is neither permissive nor named with its use; `npm run sbom` prints a CycloneDX bill of materials. What Excel loads holds one package besides our own code: zod (MIT).\n",
