@@ -75,10 +75,6 @@ const gridFunction = (entry: Entry, memo: Memo): GridFunction[0] => {
   return class extends BaseFunction {
     override minParams = places.filter(isRequired).length;
     override maxParams = places.some(repeats) ? mostRepeated : places.length;
-    /** A text in quotes stays a text: the engine would read "2/3" as a date. */
-    override isArgumentsIgnoreNumberPattern(): boolean {
-      return true;
-    }
     override calculate(...values: BaseValueObject[]): BaseValueObject {
       const result = call(entry, values.map(toRange), memo);
       return result.length === 1 && result[0]!.length === 1 ? toGrid(result[0]![0]!) : toArray(result);

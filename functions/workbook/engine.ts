@@ -20,7 +20,7 @@ import { CalculationMode, FormulaCalculationSessionService, UniverSheetsFormulaP
 import { catalogue } from "../catalogue";
 import { gridFunctions, type GridFunction } from "../hosts/grid";
 import { AnchorArray } from "./anchorArray";
-import { correctIndexCache } from "./indexCache";
+import { correctEngine } from "./correctEngine";
 
 /** Our functions, and the one that files need beside them. */
 export const bookFunctions = (): readonly GridFunction[] => [...gridFunctions(catalogue), [AnchorArray, "ANCHORARRAY"]];
@@ -33,7 +33,7 @@ export const knows = (name: string): boolean =>
 
 /** The grid's engine without its page: its own services are used, since its facade belongs to the page where there is one. */
 function startUniver(): Univer {
-  correctIndexCache();
+  correctEngine();
   const locales = { [LocaleType.EN_US]: {} };
   const univer = new Univer({ logLevel: LogLevel.SILENT, locale: LocaleType.EN_US, locales });
   univer.registerPlugin(UniverFormulaEnginePlugin, { function: bookFunctions() } as never);

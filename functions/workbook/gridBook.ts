@@ -19,7 +19,8 @@ export interface BookLooks {
   readonly lists: ReadonlyMap<string, readonly ISheetDataValidationRule[]>;
 }
 
-const room = { rows: 100, columns: 20 };
+/** Beyond the last cell: the widest result with its neighbours, and the longest of a day's lists. */
+const room = { rows: 200, columns: 40 };
 const most = { rows: 1_048_576, columns: 16_384 };
 
 interface Size {

@@ -1,13 +1,10 @@
-import { CELL_INVERTED_INDEX_CACHE, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { CELL_INVERTED_INDEX_CACHE } from "@univerjs/engine-formula";
 
 /**
  * The engine keeps, for each column, which rows hold which value. To set one cell it looks through every distinct value
  * of the column, so that n results cost n² steps: 100,000 did not end in five minutes. Here each row remembers its
- * bucket. The cache's fields are private to the engine: on any other version than the one this was read and measured
- * on, nothing is changed, and a test says so.
+ * bucket.
  */
-export const correctedVersion = "0.25.1";
-
 type Buckets = Map<unknown, Set<number>>;
 
 interface IndexCache {
@@ -43,9 +40,8 @@ const within = <K, V>(map: Map<K, V>, key: K, make: () => V): V => {
   return found;
 };
 
-/** Makes the engine's index linear; true when it did. Called once by whoever starts the engine. */
-export function correctIndexCache(): boolean {
-  if (UniverFormulaEnginePlugin.version !== correctedVersion) return false;
+/** Makes the engine's index linear. */
+export function correctIndexCache(): void {
   const cache = CELL_INVERTED_INDEX_CACHE as unknown as IndexCache;
   const empty = emptyKey(cache);
   const bucketsOf = new WeakMap<Buckets, Map<number, Set<number>>>();
@@ -71,5 +67,4 @@ export function correctIndexCache(): boolean {
     bucket.add(row);
     rows.set(row, bucket);
   };
-  return true;
 }

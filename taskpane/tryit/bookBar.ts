@@ -44,10 +44,10 @@ async function save(work: Work): Promise<void> {
   note("Calculating everything once more…");
   const { parts, cells, revision } = await work.parts();
   download(work.file(), packParts(parts));
-  await work.saved(revision);
   note(
     `Saved ${work.file()} to your downloads: ${count(cells, "cell")} changed, by you or by calculation. Values and formulas are saved; a changed look is not.`,
   );
+  await work.saved(revision);
 }
 
 /** The chosen sheets as values, for who is to see these and nothing else. */

@@ -8,7 +8,7 @@ import { CellAlertManagerService, type ICellAlert } from "@univerjs/sheets-ui";
 import { ILayoutService } from "@univerjs/ui";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { bookFunctions } from "../../functions/workbook/engine";
-import { correctIndexCache } from "../../functions/workbook/indexCache";
+import { correctEngine } from "../../functions/workbook/correctEngine";
 import { catalogue } from "../../functions/catalogue";
 import { isError } from "../../functions/formula/cellErrors";
 import { gridDescriptions } from "../../functions/hosts/grid";
@@ -177,7 +177,7 @@ const watched = (api: FUniver) => ({
 
 /** The grid in `container`, holding a book. */
 export function makeGrid(container: string, book: Partial<IWorkbookData>) {
-  correctIndexCache();
+  correctEngine();
   const univer = startUniver(container);
   const api = FUniver.newAPI(univer);
   let books = 0;

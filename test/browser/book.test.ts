@@ -67,11 +67,14 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
   const note = () => page.textContent("#book");
   const open = async (file: string) => {
     const unsaved = (await page.textContent("#unsaved")) !== "";
+    await page.evaluate(() => {
+      document.getElementById("book")!.textContent = "";
+    });
     await page.setInputFiles("#file", file);
     if (unsaved) await page.click("#ask-leave");
     await page.waitForFunction(
       () =>
-        !/Reading/.test(document.getElementById("book")!.textContent!) &&
+        !/^$|Reading/.test(document.getElementById("book")!.textContent!) &&
         document.getElementById("status")!.dataset["ready"] === "yes",
     );
   };

@@ -6,6 +6,7 @@ import { CellError } from "../../functions/kinds/cell";
 import { demoBook } from "../../functions/workbook/samples/books";
 import { evaluate } from "./evaluate";
 import { browserPath, openTryit } from "./open";
+import { expectShown } from "./shown";
 
 /** The try-it page in a real browser: what a person sees who has no Excel. */
 
@@ -90,17 +91,7 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
         [name, [...cells.keys()]] as const,
       );
       [...cells].forEach(([at, expected], i) => {
-        const got = shown[i];
-        if (expected instanceof CellError) expect(got, `${name}!${at}`).toBe(expected.code);
-        else if (typeof expected === "number") {
-          // A spilled cell gives only what it shows: there the number is compared to its last place.
-          const text = String(got).replace(/,/g, "");
-          const unit = text.endsWith("%") ? 0.01 : 1;
-          const places = typeof got === "string" ? (text.split(".")[1] ?? "").replace(/\D/g, "").length : 12;
-          expect(Math.abs(unit * parseFloat(text) - expected), `${name}!${at}`).toBeLessThanOrEqual(
-            typeof got === "string" ? 0.5 * unit * 10 ** -places + 1e-9 : 1e-9 * Math.max(1, Math.abs(expected)),
-          );
-        } else expect(got ?? "", `${name}!${at}`).toBe(expected ?? "");
+        expectShown(shown[i], expected, `${name}!${at}`);
         compared += 1;
       });
       const errors = [...cells].filter(([, c]) => c instanceof CellError).map(([at]) => `${name}!${at}`);

@@ -1,8 +1,7 @@
-import { readFileSync } from "node:fs";
 import { CELL_INVERTED_INDEX_CACHE } from "@univerjs/engine-formula";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { correctedVersion, correctIndexCache } from "../../../functions/workbook/indexCache";
+import { correctEngine } from "../../../functions/workbook/correctEngine";
 
 interface Cache {
   readonly _cache: Map<string, Map<string, Map<number, Map<unknown, Set<number>>>>>;
@@ -13,12 +12,8 @@ const cache = CELL_INVERTED_INDEX_CACHE as unknown as Cache;
 describe("the correction of the engine's index", () => {
   const original = cache.set.bind(cache);
 
-  it("is made on the version that it was measured on, and that version is installed", () => {
-    expect(
-      (JSON.parse(readFileSync("node_modules/@univerjs/engine-formula/package.json", "utf8")) as { version: string })
-        .version,
-    ).toBe(correctedVersion);
-    expect(correctIndexCache()).toBe(true);
+  it("is made", () => {
+    correctEngine();
     expect(cache.set).not.toBe(original);
   });
 
