@@ -57,7 +57,8 @@ interface Filled {
 export function correctQuotedTexts(): void {
   BaseFunction.prototype.isArgumentsIgnoreNumberPattern = () => true;
   const array = ArrayValueObject.prototype as unknown as Parted;
-  const own = Reflect.get(array, "_formatValue") as Parted["_formatValue"];
+  // Called on the array itself below, so unbound here.
+  const own = Reflect.get<Parted, "_formatValue">(array, "_formatValue");
   array._formatValue = function format(raw) {
     if (typeof raw !== "string") return own.call(this, raw);
     const rows = elements(raw);
