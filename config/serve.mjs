@@ -1,8 +1,8 @@
 // A static server for dist/ on this machine only.
-import { createReadStream, existsSync, readFileSync, statSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { createServer as createHttp } from "node:http";
 import { createServer as createHttps } from "node:https";
-import { constants, createBrotliCompress, createGzip } from "node:zlib";
+import { brotliCompress, constants, gzip } from "node:zlib";
 import { extname, join, normalize, relative, resolve, sep } from "node:path";
 import { always, headers } from "./headers.mjs";
 
@@ -34,10 +34,13 @@ const building = `<!doctype html>
 <html lang="en"><head><meta charset="utf-8" /><meta http-equiv="refresh" content="2" /><title>Kerfsheet: building</title></head>
 <body><p role="status">Kerfsheet is being built; this takes about a minute the first time. The page loads itself when it is ready.</p></body></html>`;
 
-/** Text is packed as the browser takes it; quickly, since it is packed at every request. */
+/** Text is packed as the browser takes it: quickly, since the first visit waits for it. */
 const packings = [
-  { name: "br", make: () => createBrotliCompress({ params: { [constants.BROTLI_PARAM_QUALITY]: 4 } }) },
-  { name: "gzip", make: () => createGzip({ level: 4 }) },
+  {
+    name: "br",
+    pack: (text, done) => brotliCompress(text, { params: { [constants.BROTLI_PARAM_QUALITY]: 4 } }, done),
+  },
+  { name: "gzip", pack: (text, done) => gzip(text, { level: 4 }, done) },
 ];
 const packing = (request, end) => {
   if (![".html", ".js", ".css", ".json", ".svg", ".xml"].includes(end)) return undefined;
@@ -45,42 +48,73 @@ const packing = (request, end) => {
   return packings.find(({ name }) => taken.some((t) => t.split(";")[0] === name && !/;\s*q=0(\.0*)?$/.test(t)));
 };
 
-const answer = (root, state) => (request, response) => {
-  const host = (request.headers.host ?? "").replace(/:\d+$/, "");
-  if (host !== "127.0.0.1" && host !== "localhost") return response.writeHead(421).end("wrong host");
-  if (request.method !== "GET" && request.method !== "HEAD") return response.writeHead(405).end();
-  if (request.url === "/") return response.writeHead(302, { Location: "/tryit/" }).end();
-  if (!state.ready) {
-    const wait = {
-      "Content-Type": types[".html"],
-      "Retry-After": "2",
-      "Cache-Control": "no-store",
-      ...headers(request.url),
-    };
-    return response.writeHead(503, wait).end(request.method === "HEAD" ? undefined : building);
-  }
-  const file = fileFor(root, request.url);
-  if (file === undefined) return response.writeHead(404, { "Content-Type": "text/plain", ...always }).end("not found");
-  // By the file that is sent: /./tryit/ and /tryit/%69ndex.html are the same page.
-  const path = `/${relative(root, file).split(sep).join("/")}`;
-  const packed = packing(request, extname(file));
-  response.writeHead(200, {
-    "Content-Type": types[extname(file)] ?? "application/octet-stream",
-    "Cache-Control": "no-cache",
-    Vary: "Accept-Encoding",
-    ...(packed && { "Content-Encoding": packed.name }),
-    ...headers(path),
-  });
-  if (request.method === "HEAD") return response.end();
-  const stream = createReadStream(file);
-  return (packed === undefined ? stream : stream.pipe(packed.make())).pipe(response);
+/** What is sent of a file, packed once while the file stays the same. */
+const keeper = () => {
+  const kept = new Map();
+  return (file, packed, mark) => {
+    const key = `${packed?.name ?? ""} ${file}`;
+    const found = kept.get(key);
+    if (found?.mark === mark) return found.body;
+    const body = new Promise((done, fail) => {
+      const bytes = readFileSync(file);
+      if (packed === undefined) done(bytes);
+      else packed.pack(bytes, (error, small) => (error ? fail(error) : done(small)));
+    });
+    kept.set(key, { mark, body });
+    return body;
+  };
 };
+
+const answer =
+  (root, state, bodyOf = keeper()) =>
+  (request, response) => {
+    const host = (request.headers.host ?? "").replace(/:\d+$/, "");
+    if (host !== "127.0.0.1" && host !== "localhost") return response.writeHead(421).end("wrong host");
+    if (request.method !== "GET" && request.method !== "HEAD") return response.writeHead(405).end();
+    if (request.url === "/") return response.writeHead(302, { Location: "/tryit/" }).end();
+    if (!state.ready) {
+      const wait = {
+        "Content-Type": types[".html"],
+        "Retry-After": "2",
+        "Cache-Control": "no-store",
+        ...headers(request.url),
+      };
+      return response.writeHead(503, wait).end(request.method === "HEAD" ? undefined : building);
+    }
+    const file = fileFor(root, request.url);
+    if (file === undefined)
+      return response.writeHead(404, { "Content-Type": "text/plain", ...always }).end("not found");
+    // By the file that is sent: /./tryit/ and /tryit/%69ndex.html are the same page.
+    const path = `/${relative(root, file).split(sep).join("/")}`;
+    const packed = packing(request, extname(file));
+    const { mtimeMs, size } = statSync(file);
+    const mark = `"${mtimeMs.toString(36)}-${size.toString(36)}${packed?.name ?? ""}"`;
+    const head = {
+      "Content-Type": types[extname(file)] ?? "application/octet-stream",
+      "Cache-Control": "no-cache",
+      ETag: mark,
+      Vary: "Accept-Encoding",
+      ...(packed && { "Content-Encoding": packed.name }),
+      ...headers(path),
+    };
+    if (request.headers["if-none-match"] === mark) return response.writeHead(304, head).end();
+    if (request.method === "HEAD") return response.writeHead(200, head).end();
+    bodyOf(file, packed, mark).then(
+      (body) => response.writeHead(200, head).end(body),
+      () => response.writeHead(500, always).end(),
+    );
+  };
 
 /** Serves `root` on 127.0.0.1 at `port` or the next free one; with a certificate, over https. Until `state.ready`, a page that waits. */
 export const serve = (root, port = 3000, tls = undefined, state = { ready: true }) =>
   new Promise((done, fail) => {
+    const bodyOf = keeper();
+    const reply = answer(root, state, bodyOf);
+    // The page's program is packed before it is asked for.
+    const program = state.ready ? fileFor(root, "/tryit/page.js") : undefined;
+    if (program !== undefined) bodyOf(program, packings[0], markOf(program, packings[0])).catch(() => undefined);
     const make = (at) => {
-      const server = tls === undefined ? createHttp(answer(root, state)) : createHttps(tls, answer(root, state));
+      const server = tls === undefined ? createHttp(reply) : createHttps(tls, reply);
       server.once("error", (error) => (error.code === "EADDRINUSE" && at < port + 50 ? make(at + 1) : fail(error)));
       server.listen(at, "127.0.0.1", () => done({ server, port: server.address().port }));
     };

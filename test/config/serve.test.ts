@@ -67,6 +67,21 @@ describe("the server", () => {
     expect((await ask("/functions.json")).body).toBe("{}");
   });
 
+  it("sends a file again only when it has changed (RFC 9110, 13.1.2), and never the old one", async () => {
+    const file = join(root, "tryit/page.js");
+    const packed = { "accept-encoding": "br" };
+    writeFileSync(file, "1;");
+    const sent = await ask("/tryit/page.js", packed);
+    const again = (etag: string | undefined) =>
+      ask("/tryit/page.js", { ...packed, "if-none-match": etag ?? "" }).then((r) => r.status);
+    expect(sent.status).toBe(200);
+    expect(await again(sent.headers.etag)).toBe(304);
+    writeFileSync(file, "second;");
+    expect(await again(sent.headers.etag)).toBe(200);
+    expect((await ask("/tryit/page.js")).body).toBe("second;");
+    expect((await ask("/tryit/page.js", packed)).headers.etag).not.toBe(sent.headers.etag);
+  });
+
   it("gives nothing above its folder", async () => {
     for (const path of [
       "/../secret.txt",

@@ -1,5 +1,5 @@
 import { execFileSync, spawnSync } from "node:child_process";
-import { cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -24,6 +24,8 @@ beforeAll(() => {
     "package.json",
   ])
     cpSync(part, join(copy, part), { recursive: true });
+  // What npm test has checked already: only what is planted is checked anew.
+  if (existsSync(".cache/types")) cpSync(".cache/types", join(copy, ".cache/types"), { recursive: true });
   mkdirSync(join(copy, "test"));
   symlinkSync(resolve("node_modules"), join(copy, "node_modules"));
 });
@@ -65,18 +67,9 @@ describe("the type checker", () => {
   ];
   it("catches a violation of each, in the folder that must not hold it", () => {
     cases.forEach(([, folder, text], i) => plant(`${folder}/zz${i}.ts`, text));
-    const said = new Map(
-      [...new Set(cases.map(([, folder]) => folder))].map((folder) => [
-        folder,
-        run([bin("typescript/bin/tsc"), "-b", folder]),
-      ]),
-    );
+    const said = run([bin("typescript/bin/tsc"), "-b", ...new Set(cases.map(([, folder]) => folder))]).split("\n");
     const missed = cases.filter(
-      ([, folder, , says], i) =>
-        !said
-          .get(folder)!
-          .split("\n")
-          .some((line) => line.startsWith(`${folder}/zz${i}.ts`) && says.test(line)),
+      ([, folder, , says], i) => !said.some((line) => line.startsWith(`${folder}/zz${i}.ts`) && says.test(line)),
     );
     clear();
     expect(missed.map(([what]) => what)).toEqual([]);
