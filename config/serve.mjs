@@ -48,71 +48,70 @@ const packing = (request, end) => {
   return packings.find(({ name }) => taken.some((t) => t.split(";")[0] === name && !/;\s*q=0(\.0*)?$/.test(t)));
 };
 
-/** What is sent of a file, packed once while the file stays the same. */
+/** What is sent of a file and the mark of its state; packed once while the file stays the same. */
 const keeper = () => {
   const kept = new Map();
-  return (file, packed, mark) => {
+  return (file, packed) => {
+    const { mtimeMs, size } = statSync(file);
+    const mark = `"${mtimeMs.toString(36)}-${size.toString(36)}${packed?.name ?? ""}"`;
     const key = `${packed?.name ?? ""} ${file}`;
     const found = kept.get(key);
-    if (found?.mark === mark) return found.body;
+    if (found?.mark === mark) return found;
     const body = new Promise((done, fail) => {
       const bytes = readFileSync(file);
       if (packed === undefined) done(bytes);
       else packed.pack(bytes, (error, small) => (error ? fail(error) : done(small)));
     });
+    body.catch(() => kept.delete(key));
     kept.set(key, { mark, body });
-    return body;
+    return { mark, body };
   };
 };
 
-const answer =
-  (root, state, bodyOf = keeper()) =>
-  (request, response) => {
-    const host = (request.headers.host ?? "").replace(/:\d+$/, "");
-    if (host !== "127.0.0.1" && host !== "localhost") return response.writeHead(421).end("wrong host");
-    if (request.method !== "GET" && request.method !== "HEAD") return response.writeHead(405).end();
-    if (request.url === "/") return response.writeHead(302, { Location: "/tryit/" }).end();
-    if (!state.ready) {
-      const wait = {
-        "Content-Type": types[".html"],
-        "Retry-After": "2",
-        "Cache-Control": "no-store",
-        ...headers(request.url),
-      };
-      return response.writeHead(503, wait).end(request.method === "HEAD" ? undefined : building);
-    }
-    const file = fileFor(root, request.url);
-    if (file === undefined)
-      return response.writeHead(404, { "Content-Type": "text/plain", ...always }).end("not found");
-    // By the file that is sent: /./tryit/ and /tryit/%69ndex.html are the same page.
-    const path = `/${relative(root, file).split(sep).join("/")}`;
-    const packed = packing(request, extname(file));
-    const { mtimeMs, size } = statSync(file);
-    const mark = `"${mtimeMs.toString(36)}-${size.toString(36)}${packed?.name ?? ""}"`;
-    const head = {
-      "Content-Type": types[extname(file)] ?? "application/octet-stream",
-      "Cache-Control": "no-cache",
-      ETag: mark,
-      Vary: "Accept-Encoding",
-      ...(packed && { "Content-Encoding": packed.name }),
-      ...headers(path),
+const answer = (root, state, keep) => (request, response) => {
+  const host = (request.headers.host ?? "").replace(/:\d+$/, "");
+  if (host !== "127.0.0.1" && host !== "localhost") return response.writeHead(421).end("wrong host");
+  if (request.method !== "GET" && request.method !== "HEAD") return response.writeHead(405).end();
+  if (request.url === "/") return response.writeHead(302, { Location: "/tryit/" }).end();
+  if (!state.ready) {
+    const wait = {
+      "Content-Type": types[".html"],
+      "Retry-After": "2",
+      "Cache-Control": "no-store",
+      ...headers(request.url),
     };
-    if (request.headers["if-none-match"] === mark) return response.writeHead(304, head).end();
-    if (request.method === "HEAD") return response.writeHead(200, head).end();
-    bodyOf(file, packed, mark).then(
-      (body) => response.writeHead(200, head).end(body),
-      () => response.writeHead(500, always).end(),
-    );
+    return response.writeHead(503, wait).end(request.method === "HEAD" ? undefined : building);
+  }
+  const file = fileFor(root, request.url);
+  if (file === undefined) return response.writeHead(404, { "Content-Type": "text/plain", ...always }).end("not found");
+  // By the file that is sent: /./tryit/ and /tryit/%69ndex.html are the same page.
+  const path = `/${relative(root, file).split(sep).join("/")}`;
+  const packed = packing(request, extname(file));
+  const { mark, body } = keep(file, packed);
+  const head = {
+    "Content-Type": types[extname(file)] ?? "application/octet-stream",
+    "Cache-Control": "no-cache",
+    ETag: mark,
+    Vary: "Accept-Encoding",
+    ...(packed && { "Content-Encoding": packed.name }),
+    ...headers(path),
   };
+  if (request.headers["if-none-match"] === mark) return response.writeHead(304, head).end();
+  if (request.method === "HEAD") return response.writeHead(200, head).end();
+  body.then(
+    (bytes) => response.writeHead(200, head).end(bytes),
+    () => response.writeHead(500, always).end(),
+  );
+};
 
 /** Serves `root` on 127.0.0.1 at `port` or the next free one; with a certificate, over https. Until `state.ready`, a page that waits. */
 export const serve = (root, port = 3000, tls = undefined, state = { ready: true }) =>
   new Promise((done, fail) => {
-    const bodyOf = keeper();
-    const reply = answer(root, state, bodyOf);
+    const keep = keeper();
+    const reply = answer(root, state, keep);
     // The page's program is packed before it is asked for.
     const program = state.ready ? fileFor(root, "/tryit/page.js") : undefined;
-    if (program !== undefined) bodyOf(program, packings[0], markOf(program, packings[0])).catch(() => undefined);
+    if (program !== undefined) keep(program, packings[0]);
     const make = (at) => {
       const server = tls === undefined ? createHttp(reply) : createHttps(tls, reply);
       server.once("error", (error) => (error.code === "EADDRINUSE" && at < port + 50 ? make(at + 1) : fail(error)));
