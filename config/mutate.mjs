@@ -3,7 +3,7 @@
 /** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
   testRunner: "vitest",
-  plugins: ["@stryker-mutator/vitest-runner"],
+  plugins: ["@stryker-mutator/vitest-runner", import.meta.dirname + "/mutateSample.mjs"],
   vitest: { configFile: "config/mutate.vitest.mjs" },
   // Tables are checked against their sources cell by cell, and texts of constants are no behaviour.
   mutate: ["src/**/*.ts", "!src/data/*.ts", "functions/bind/*.ts"],

@@ -1,5 +1,6 @@
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
-import { correctIndexCache } from "./indexCache";
+import { correctComparisons } from "./comparisons";
+import { correctEmptyTexts } from "./emptyTexts";
 import { correctQuotedTexts } from "./quotedTexts";
 
 /**
@@ -15,7 +16,8 @@ export function correctEngine(): boolean {
   if (corrected === undefined) {
     corrected = UniverFormulaEnginePlugin.version === correctedVersion;
     if (corrected) {
-      correctIndexCache();
+      correctComparisons();
+      correctEmptyTexts();
       correctQuotedTexts();
     }
   }

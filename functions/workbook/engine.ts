@@ -20,10 +20,15 @@ import { CalculationMode, FormulaCalculationSessionService, UniverSheetsFormulaP
 import { catalogue } from "../catalogue";
 import { gridFunctions, type GridFunction } from "../hosts/grid";
 import { AnchorArray } from "./anchorArray";
+import { Compare } from "./comparisons";
 import { correctEngine } from "./correctEngine";
 
-/** Our functions, and the one that files need beside them. */
-export const bookFunctions = (): readonly GridFunction[] => [...gridFunctions(catalogue), [AnchorArray, "ANCHORARRAY"]];
+/** Our functions, the one that files need beside them, and the engine's own that is corrected. */
+export const bookFunctions = (): readonly GridFunction[] => [
+  ...gridFunctions(catalogue),
+  [AnchorArray, "ANCHORARRAY"],
+  [Compare, "COMPARE"],
+];
 
 const named = new Set<string>(bookFunctions().map(([, name]) => name));
 

@@ -33,6 +33,31 @@ it("lists each fault that no test noticed, with its reason", () => {
     },
   };
   const page = trustPage({}, { files }, { "src/a.ts: a < b -> a > b": "equal" }, undefined);
-  expect(page).toContain("2 places, 1 noticed, 50 %");
+  expect(page).toContain("All: 2 places, 1 noticed: 50 %. The bar is **not met**.");
   expect(page).toContain("| src/a.ts:1 | `a < b` | `a > b` | equal |");
+});
+
+it("says of a sample how far it may be from the whole: 93 of 100 noticed is 93 % give or take 2 √(0.93 × 0.07 / 100) = 5.1 %", () => {
+  const place = { start: { line: 1, column: 1 }, end: { line: 1, column: 2 } };
+  const mutant = (status: string) => ({ status, mutatorName: "x", replacement: "b", location: place });
+  const many = (n: number, status: string) => Array.from({ length: n }, () => mutant(status));
+  const page = (killed: number, survived: number): string =>
+    trustPage(
+      {},
+      {
+        files: {
+          "src/a.ts": {
+            source: "a",
+            mutants: [...many(killed, "Killed"), ...many(survived, "Survived"), ...many(2900, "CompileError")],
+          },
+        },
+      },
+      {},
+      undefined,
+    );
+  expect(page(93, 7)).toContain(
+    "A random sample of 3,000 places (`--checkers sample`): 100 places, 93 noticed: 93 %, of the whole that is 87.9 to 98.1 %; whether the bar is met, the sample does **not** show.",
+  );
+  expect(page(98, 2)).toContain("of the whole that is 95.2 to 100 %; the bar is met.");
+  expect(page(80, 20)).toContain("72 to 88 %; the bar is **not met**.");
 });
