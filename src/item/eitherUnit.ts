@@ -26,17 +26,21 @@ export function eitherUnit(inch: Item, metric: Item): Item {
   return itemOf({ ...bothRefused(inch, metric), section });
 }
 
-/** The reading in inches, with a length that is another in millimetres refused. */
+/** The reading in inches, with a grade or a length that is another in millimetres refused. */
 function bothRefused(inch: Item, metric: Item): Item {
-  const [first, second] = [inch.length, metric.length];
-  if (first instanceof InputError) return inch;
-  if (second instanceof InputError) return { ...inch, length: second };
-  if (isSame(first, second)) return inch;
-  return {
-    ...inch,
-    length: itemRefusal("no unit is written: {first} or {second}? Write the unit, or give units", {
-      first: { number: first, quantity: "length" },
-      second: { number: second, quantity: "length" },
-    }),
-  };
+  const grades = [inch.grade, metric.grade];
+  const isOne = inch.grade === metric.grade || grades.every((grade) => grade instanceof InputError);
+  return itemOf({ ...inch, grade: isOne ? inch.grade : openGrade, length: sameLength(inch.length, metric.length) });
+}
+
+/** Round 20 H13: the steel in inches, a tolerance in millimetres. */
+const openGrade = itemRefusal("no unit is written, and the grade depends on it: write the unit, or give units");
+
+function sameLength(first: Item["length"], second: Item["length"]): Item["length"] {
+  if (first instanceof InputError) return first;
+  if (second instanceof InputError || isSame(first, second)) return second;
+  return itemRefusal("no unit is written: {first} or {second}? Write the unit, or give units", {
+    first: { number: first, quantity: "length" },
+    second: { number: second, quantity: "length" },
+  });
 }

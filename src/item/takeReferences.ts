@@ -34,8 +34,8 @@ function isTolerance(line: Line, i: number): boolean {
   if (!tolerance.test(text)) return false;
   const [before, next] = [textAt(atoms, i - 1), textAt(atoms, i + 1)];
   if (toleranceWords.has(next) || toleranceWords.has(before) || toleranceWords.has(textAt(atoms, i - 2))) return true;
-  if (!materialIndex().has(text)) return atoms[i - 1] !== undefined;
   if (atoms[i - 1] === undefined) return false;
+  if (!materialIndex().has(compactDesignation(text))) return true;
   const sized = atoms.slice(0, i).some(({ kind }) => kind === "number");
   const graded = atoms.some(
     ({ kind, text: other }, at) => at !== i && kind === "code" && materialIndex().has(compactDesignation(other)),

@@ -19,3 +19,17 @@ it("a length that differs is refused alone (definition)", () => {
   expect(size).toBe("W12X50");
   expect(length).toBeInstanceOf(InputError);
 });
+it("a grade that is a tolerance in millimetres is refused (ISO 286), unless the size tells the unit", () => {
+  const { grade, material } = both("round 20 H13");
+  expect(grade).toBeInstanceOf(InputError);
+  expect(material).toBe(grade);
+  expect(both("round 3 H13").material).toBe("H13 hot-work tool steel");
+  expect(both("round 200 H13").material).toBeInstanceOf(InputError);
+  // 304 may be the length in millimetres, S355J2 nothing else in any unit.
+  expect(both("round 20 304").material).toBeInstanceOf(InputError);
+  expect(both("round 20 S355J2").material).toBe("S355J2 structural steel");
+});
+it("a length that only one unit can have is refused", () => {
+  expect(both("W12X50 x 24 LG").length).toBeInstanceOf(InputError);
+  expect(both("W12X50").length).toBeInstanceOf(InputError);
+});

@@ -126,10 +126,13 @@ describe("5. a tolerance is no grade (ISO 286; invented near misses)", () => {
     const { grade } = readItem(line, "metric", []);
     expect(grade instanceof InputError ? "" : grade.key).toBe(key);
   });
-  it.each(["H13 RD 3-1/4 x 18", "H13 round 60 mm"])("%s is the tool steel", (line) => {
-    const { grade } = readItem(line, "inch", []);
-    expect(grade instanceof InputError ? "" : grade.key).toBe("h13");
-  });
+  it.each(["H13 RD 3-1/4 x 18", "H13 round 60 mm", "RD 3-1/4 H13", "2 pcs RD 3-1/4 H13"])(
+    "%s is the tool steel",
+    (line) => {
+      const { grade } = readItem(line, "inch", []);
+      expect(grade instanceof InputError ? "" : grade.key).toBe("h13");
+    },
+  );
 });
 
 describe("6. two angles, second units, super duplex (invented near misses)", () => {

@@ -1,10 +1,11 @@
 import { expect, it } from "vitest";
 import { InputError } from "../../src/errors";
+import type { Units } from "../../src/quantities";
 import { sizeReadings } from "../../src/item/sizeReadings";
 import { lineOf } from "./line";
 
-const read = (text: string) => {
-  const { atoms, units } = lineOf(text);
+const read = (text: string, given: Units = "inch") => {
+  const { atoms, units } = lineOf(text, given);
   const readings = sizeReadings(
     atoms,
     atoms.map((_, i) => i),
@@ -27,4 +28,15 @@ it("whole, without what stands behind the x, without what stands apart (common p
   expect(read("tube 3x.25x21")).toEqual([["tube 3 in x 0.25 in wall", "x21", true]]);
   expect(read("hexx 2")).toContain("unknown word");
   expect(read("round")).toContain("has no dimensions");
+});
+
+it("both sides of a hollow, and the wall apart from them; what may be a wall is no length of a solid (common practice, no source)", () => {
+  expect(read("box 40x20 2 mm", "metric")).toEqual([["box 40 mm x 20 mm x 2 mm wall", "", false]]);
+  expect(read("rhs 60x40 mm 3 mm", "metric")).toEqual([["box 60 mm x 40 mm x 3 mm wall", "", false]]);
+  for (const solid of ["square 40x40 2 mm", "rect 40x20 2 mm", "square 40x40 19 mm"])
+    expect(read(solid, "metric")).toContain("may be the wall or the length");
+  // A wall of half the side or more leaves no bore.
+  expect(read("square 40x40 20 mm", "metric")).toEqual([["square 40 mm", "20mm", false]]);
+  expect(read("rect 40x20 250 mm", "metric")).toEqual([["flat 40 mm x 20 mm", "250mm", false]]);
+  expect(read("box 40x20 30 mm", "metric")).toContain("two numbers without an x");
 });

@@ -21,6 +21,15 @@ it.each([
   ["St 52 RD 3", undefined, ""],
   ["20 St 52 round", undefined, ""],
   ["12 pcs RD 3 12 pcs", 12, "12 pcs 12 pcs"],
+  // Behind the size and the grade a count times a length; 4 times 3 mm is none, nor is a number that stands at the size.
+  ["flat 50x10 S235, 4 x 2400 mm", 4, "4"],
+  ["RHS 60x40x3 S355 12 x 6 m", 12, "12"],
+  ["flat 2x1/2 A36, 4 x 20'", 4, "4"],
+  ["flat 50x10 S235 4 x 3 mm", undefined, ""],
+  ["flat 50x10 S235 4 x 2400", undefined, ""],
+  ["flat 50x10 S235 4 x 2400 mm x 3", undefined, ""],
+  ["flat 50x10 round 4 x 2400 mm", undefined, ""],
+  ["S235 4 x 2400 mm", undefined, ""],
 ])("%s: %s (common practice, no source)", (text, quantity, words) => {
   const line = lineOf(text);
   expect(takeQuantity(line)).toBe(quantity);

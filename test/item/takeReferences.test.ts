@@ -22,3 +22,21 @@ it.each([
   takeReferences(line);
   expect(taken(line, "unread")).toBe(aside);
 });
+
+// H11 and H13 are tool steels (ASTM A681) and tolerance classes (ISO 286), h9 only a class; when which is meant: common practice.
+it.each([
+  ["metric", "Rund 20 H13", "H13"],
+  ["metric", "Ø35 h11 L=300", "h11"],
+  ["inch", "304L round 3 H13", "H13"],
+  ["inch", "round 3 H11 tol", "H11"],
+  ["inch", "round 3 tolerance: H13", "H13"],
+  ["inch", "round 3 H13", ""],
+  ["inch", "RD 3-1/4 H11", ""],
+  ["metric", "H13 Rund 20", ""],
+  ["metric", "Werkstoff H13 Rund 20", ""],
+  ["inch", "round 3 h9", "h9"],
+] as const)("%s, %s: %s is a tolerance", (units, text, aside) => {
+  const line = lineOf(text, units);
+  takeReferences(line);
+  expect(taken(line, "unread")).toBe(aside);
+});
