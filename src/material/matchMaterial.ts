@@ -27,8 +27,6 @@ const byKey: () => ReadonlyMap<string, Material> = once(
 function isOf(entry: IndexEntry, family: Family): boolean {
   const { family: name } = entry.material;
   switch (family) {
-    case "any":
-      return true;
     case "UNS":
       return entry.designation.kind === "UNS" || /^[A-Z]\d{5}$/.test(entry.designation.text);
     case "W.-Nr.":

@@ -1,7 +1,8 @@
 import { stripPrefix, type Scope } from "./stripPrefix";
 import { compactDesignation } from "./compactDesignation";
 
-export type Family = Scope | "stainless" | "steel" | "iron" | "titanium" | "tool steel" | "magnesium";
+/** "any" says nothing of the family, so it is never one. */
+export type Family = Exclude<Scope, "any"> | "stainless" | "steel" | "iron" | "titanium" | "tool steel" | "magnesium";
 
 /** One way to read a designation: what is looked up, in which materials, in which condition. */
 export interface Reading {
