@@ -7,8 +7,9 @@ import { exactPlan } from "./exactPlan";
 import { gatherRemnants } from "./gatherRemnants";
 import { greedyPlan } from "./greedyPlan";
 import { improvePlan } from "./improvePlan";
-import { PlanSearch, planCost } from "./planSearch";
+import { PlanSearch } from "./planSearch";
 import { Work } from "./planWork";
+import { recountPlan } from "./recountPlan";
 
 export interface BestPlan {
   readonly plan: Plan;
@@ -25,25 +26,12 @@ function grouped(plan: Plan): Plan {
   return [...all.values()].sort((p, q) => p[0].stock - q[0].stock || q[1] - p[1] || (p[0].key < q[0].key ? -1 : 1));
 }
 
-/** Counts a plan again from its cuts: room, pieces and bars; a plan that does not pass is not shown. */
-function recounted({ widths, demand, stocks }: CutProblem, plan: Plan): boolean {
-  const open = [...demand];
-  const limits = stocks.map(({ limit }) => limit);
-  for (const [{ cuts, stock }, times] of plan) {
-    const filled = cuts.reduce((sum, [i, pieces]) => sum + pieces * widths[i]!, 0);
-    if (filled > stocks[stock]!.capacity) return false;
-    for (const [i, pieces] of cuts) open[i]! -= times * pieces;
-    limits[stock]! -= times;
-  }
-  return open.every((pieces) => pieces === 0) && limits.every((limit) => limit >= 0);
-}
-
 /**
  * The plan of least cost that a bounded search finds, with a proven bound: first fit, column generation with dives, every
  * way where the order is small, then improvement; the same at every run and on any machine.
  * @param problem the order
  * @returns patterns and times [-], cost and bound [cost], whether it is proven least
- * @throws InputError "none": the stock does not cover the order, or no plan was found
+ * @throws InputError "none": the stock does not cover the order, or no plan was found; as recountPlan
  * @source see columnLp, divePlan, exactPlan, improvePlan
  */
 export function bestPlan(problem: CutProblem): BestPlan {
@@ -59,8 +47,6 @@ export function bestPlan(problem: CutProblem): BestPlan {
   if (search.best === undefined)
     throw new InputError("none", "stockQuantities", "no plan was found that the stock covers");
   const plan = grouped(gatherRemnants(search));
-  const cost = planCost(plan);
-  if (!recounted(problem, plan) || cost > search.bestCost + problem.grain / 2)
-    throw new InputError("none", "lengths", "the plan did not pass its own count: please report it");
+  const cost = recountPlan(problem, plan, search.bestCost);
   return { plan, cost, bound: Math.min(search.bound, cost), isProven: search.isProven };
 }

@@ -51,6 +51,34 @@ describe("published and hand-made orders", () => {
   });
 });
 
+describe("a stock that would do in parts of bars, but not in whole ones (by hand)", () => {
+  // Bars of 990 without kerf. Neither two pieces of 510 nor 510 and 490 fit into one, so three bars have a 510 and 480 left;
+  // the three of 490 stand in others. 290 and 220 are 510 together, more than any of these bars has left beside a 510 or a
+  // 490 (480, 500), and nothing goes beside two of 490. So each bar with one long piece takes one 290 or two 220: three for
+  // 290 and two for 220 are five such bars, and two bars for three 490 leave only four.
+  const pieces = [
+    [510, 3],
+    [490, 3],
+    [290, 3],
+    [220, 3],
+  ] as const;
+  it("five bars, 4530 of 4950 mm: refused, not planned", () => {
+    expect(() => planned(order(pieces, [[990, 5]]))).toThrow(
+      expect.objectContaining({
+        reason: "none",
+        parameter: "stockQuantities",
+        problem: "no plan was found that the stock covers",
+      }) as InputError,
+    );
+  });
+  it("six bars do", () => {
+    const input = order(pieces, [[990, 6]]);
+    const found = planned(input);
+    expect(faultsOf(input, found.problem, found)).toEqual([]);
+    expect(found.cost).toBe(6);
+  });
+});
+
 /** Every way to cut a small order, written apart: bar after bar, each filled with any pieces that fit, in mm. */
 function leastByAllWays(input: CutPlanInput): number {
   const costs = (input.stockCosts ?? []).some((c) => c !== undefined)

@@ -31,3 +31,11 @@ it("says when it was cut off", () => {
   );
   expect(exactPlan(search, search.all, [], 3)).toBe(false);
 });
+it("gives up, and says so, where one bar can be filled in too many ways: 9 of 19 lengths beside the longest are 92,378", () => {
+  const lengths = Array.from({ length: 20 }, (_, i) => [100 - i / 10, 1] as const);
+  // Any ten of them fill a bar: between 985.5 and 995.5 of 1000, and none is shorter than 98.1.
+  const search = searchOf(order(lengths, [[1000]]));
+  const before = search.bestCost;
+  expect(exactPlan(search, search.all, [], 20_000)).toBe(false);
+  expect(search.bestCost).toBe(before);
+});
