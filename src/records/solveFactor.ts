@@ -11,14 +11,17 @@ const slip = (factor: number): Phrase => ({
   facts: { factor: String(Number(factor.toPrecision(2))) },
 });
 
-/** The place where a rising function is 0 between two places of different sign: false position, the Illinois way. */
+/**
+ * The place where a rising function is 0, or jumps over it, between two places of different sign: false position, the Illinois
+ * way. Beside a level stretch that creeps; the second half of the steps halves what is left and so always arrives.
+ */
 function zeroOf(miss: (x: number) => number, from: number, to: number): number {
   let [low, high] = [from, to];
   let [below, above] = [miss(low), miss(high)];
   let x = low;
   let side = 0;
   for (let i = 0; i < k.searchSteps.value; i += 1) {
-    x = low + ((high - low) * below) / (below - above);
+    x = i < k.searchSteps.value / 2 ? low + ((high - low) * below) / (below - above) : (low + high) / 2;
     const value = miss(x);
     if (Math.abs(value) < k.searchSlack.value) return x;
     if (value < 0) {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { printText } from "../../functions/kinds/sentence";
 import { tune } from "../../src/records/tune";
 import { shop } from "../cutting/fixture";
 import { logOf, minutesAt, normals, type Line } from "./log";
@@ -117,6 +118,25 @@ describe("tuning closes", () => {
     );
     for (const [label, value] of without) expect(Math.abs(along.get(label)! - value), label).toBeLessThan(0.01);
   });
+});
+
+it("leaves out what the model refuses, row by row with its sentence, and tunes by the rest", () => {
+  // Flood coolant on magnesium: never (hydrogen, DGUV Information 209-090e); 300 mm of work in a saw for 200 mm.
+  const wet = shop({ coolant: "flood" });
+  const small = shop({ maximumHeight: 200, maximumWidth: 200 });
+  const good = [0.8, 0.8, 0.8].map((y, i) => cut(sizes[2 * i]!, "304", Math.log(y)));
+  const bad: readonly Line[] = [
+    { size: "round 300 mm", grade: "304", minutes: 30, saw: small },
+    { size: "round 3", grade: "AZ31B", minutes: 1, saw: wet },
+  ];
+  const rows = tune(logOf([...good.slice(0, 2), ...bad, ...good.slice(2)]));
+  const all = printText(rows[0]!.comment, "metric");
+  expect(all).toContain("all 3 cuts");
+  expect(all).toContain("row 3 left out: the work is 300 mm wide; this saw takes 200 mm");
+  expect(all).toMatch(/row 4 left out: .*must not be cut with flood coolant/);
+  expect(rows.map(({ label, value }) => [label, value])).toEqual(
+    tune(logOf(good)).map(({ label, value }) => [label, value]),
+  );
 });
 
 it("takes a log of 1,000 cuts in at most half a second of the processor", () => {
