@@ -1,4 +1,4 @@
-import { InputError } from "../errors";
+import { InputError, type Fact } from "../errors";
 import type { Item } from "./item";
 import { itemOf } from "./itemOf";
 import { itemRefusal } from "./itemRefusal";
@@ -16,31 +16,27 @@ const isSame = (one: number, other: number): boolean => Math.abs(one - other) <=
  */
 export function eitherUnit(inch: Item, metric: Item): Item {
   const [first, second] = [inch.section, metric.section];
-  if (first instanceof InputError) return second instanceof InputError ? bothRefused(inch, metric) : metric;
+  if (first instanceof InputError) return second instanceof InputError ? bothRefused(inch, metric, first) : metric;
   if (second instanceof InputError) return inch;
-  if (isSame(first.area, second.area)) return bothRefused(inch, metric);
-  const section = itemRefusal("no unit is written: {first} or {second}? Write the unit, or give units", {
-    first: first.text,
-    second: second.text,
-  });
-  return itemOf({ ...bothRefused(inch, metric), section });
+  return bothRefused(inch, metric, isSame(first.area, second.area) ? first : torn(first.text, second.text));
 }
 
+const torn = (first: Fact, second: Fact): InputError =>
+  itemRefusal("no unit is written: {first} or {second}? Write the unit, or give units", { first, second });
+
 /** The reading in inches, with a grade or a length that is another in millimetres refused. */
-function bothRefused(inch: Item, metric: Item): Item {
-  const grades = [inch.grade, metric.grade];
-  const isOne = inch.grade === metric.grade || grades.every((grade) => grade instanceof InputError);
-  return itemOf({ ...inch, grade: isOne ? inch.grade : openGrade, length: sameLength(inch.length, metric.length) });
+function bothRefused(inch: Item, metric: Item, section: Item["section"]): Item {
+  return itemOf({ ...inch, section, grade: sameGrade(inch, metric), length: sameLength(inch.length, metric.length) });
 }
 
 /** Round 20 H13: the steel in inches, a tolerance in millimetres. */
-const openGrade = itemRefusal("no unit is written, and the grade depends on it: write the unit, or give units");
+function sameGrade({ grade, material }: Item, other: Item): Item["grade"] {
+  const [first, second] = [material, other.material].map((name) => (name instanceof InputError ? "no grade" : name));
+  return first === second ? grade : torn(first!, second!);
+}
 
 function sameLength(first: Item["length"], second: Item["length"]): Item["length"] {
   if (first instanceof InputError) return first;
   if (second instanceof InputError || isSame(first, second)) return second;
-  return itemRefusal("no unit is written: {first} or {second}? Write the unit, or give units", {
-    first: { number: first, quantity: "length" },
-    second: { number: second, quantity: "length" },
-  });
+  return torn({ number: first, quantity: "length" }, { number: second, quantity: "length" });
 }

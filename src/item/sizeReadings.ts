@@ -6,7 +6,6 @@ import { readSection } from "../section/readSection";
 import type { Section } from "../section/section";
 import { attemptField } from "./attemptField";
 import type { Atom } from "./item";
-import { itemRefusal } from "./itemRefusal";
 
 /** One way to read what is left of a line: the size, and the number that is then no part of it. */
 export interface SizeReading {
@@ -46,7 +45,7 @@ export function sizeReadings(
   const groups = groupsOf(atoms, indices);
   if (groups.length === 0 || groups.length > k.mostNumberGroups.value) return whole;
   const tail = lastBehindX(atoms, indices);
-  const walled = withWall(atoms, indices, groups, read);
+  const walled = withWall(atoms, indices, groups, read, whole);
   if (walled !== undefined) return walled;
   const stripped = tail === undefined ? [] : [read(tail, true)];
   const apart = groups.length === 1 ? [] : groups.map((group) => read(group, false));
@@ -66,12 +65,13 @@ const isBound = (atoms: readonly Atom[], i: number): boolean =>
 
 const boxWords: ReadonlySet<string> = new Set(["box", "square", "rect", "shs", "rhs", "rectangular"]);
 
-/** Box 40x20 2 mm: both sides, and apart from them the wall, with its unit. Beside the word of a solid bar it may be the length, too. */
+/** Box 40x20 2 mm: both sides, and apart from them the wall, with its unit. Refused where it may be the length of a solid, too. */
 function withWall(
   atoms: readonly Atom[],
   indices: readonly number[],
   groups: readonly (readonly number[])[],
   read: (left: readonly number[], behindX: boolean, joined?: number) => SizeReading | InputError,
+  whole: InputError,
 ): readonly SizeReading[] | InputError | undefined {
   const [sides, wall, ...others] = groups;
   const isWall = wall !== undefined && others.length === 0 && wall.length === 2 && atoms[wall[1]!]!.text === "mm";
@@ -81,11 +81,7 @@ function withWall(
   const found = read([], false, wall[0]);
   if (!(found instanceof InputError) && found.section.hollow) return [found];
   const box = attemptField(() => readSection(`box ${textOf(atoms, [...sides!, ...wall], wall[0])}`, "metric"));
-  if (box instanceof InputError) return undefined;
-  return itemRefusal("{number} mm may be the wall or the length: write for example {size}", {
-    number: atoms[wall[0]!]!.text,
-    size: box.text,
-  });
+  return box instanceof InputError ? undefined : whole;
 }
 
 const isReading = (reading: SizeReading | InputError): reading is SizeReading => !(reading instanceof InputError);

@@ -127,14 +127,9 @@ const lengthUnits: ReadonlySet<string> = new Set(["mm", "m", "cm", "ft", "'"]);
 
 /** 5 x round 3, 10x Rund 80: an x behind which no number stands. */
 function beforeShape(atoms: readonly Atom[], i: number): Count | undefined {
-  const [before, x, next] = [atoms[i - 1], atoms[i + 1], atoms[i + 2]];
-  if (
-    x?.kind !== "x" ||
-    before?.text === "x" ||
-    !/^\d+$/.test(atoms[i]!.text) ||
-    next === undefined ||
-    (next.kind !== "word" && next.kind !== "code")
-  )
-    return undefined;
-  return next.text.startsWith("(") ? undefined : { text: atoms[i]!.text, from: i, to: i + 1, unsure: false };
+  const { text } = atoms[i]!;
+  const next = atoms[i + 2];
+  if (textAt(atoms, i + 1) !== "x" || textAt(atoms, i - 1) === "x" || !/^\d+$/.test(text)) return undefined;
+  if ((next?.kind !== "word" && next?.kind !== "code") || next.text.startsWith("(")) return undefined;
+  return { text, from: i, to: i + 1, unsure: false };
 }

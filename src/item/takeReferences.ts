@@ -27,20 +27,17 @@ const standard = /^(?:bs|iso|din|is|ams|jis|gost|gb|uni|api)(?:en)?[a-z]?\d{3,5}
 const tolerance = /^(?:h|k|f|g|j|js|e|d)(?:[5-9]|1[0-3])$/;
 const toleranceWords: ReadonlySet<string> = new Set(["tol", "tolerance"]);
 
-/** H11 and H13 are tool steels too: they are tolerances beside their word, and right behind a dimension of a metric line. */
-function isTolerance(line: Line, i: number): boolean {
-  const { atoms, units } = line;
+/** H11 and H13 are tool steels too: they are tolerances beside their word, beside another grade, and behind a number of a metric line. */
+function isTolerance({ atoms, units }: Line, i: number): boolean {
   const { text } = atoms[i]!;
   if (!tolerance.test(text)) return false;
-  const [before, next] = [textAt(atoms, i - 1), textAt(atoms, i + 1)];
-  if (toleranceWords.has(next) || toleranceWords.has(before) || toleranceWords.has(textAt(atoms, i - 2))) return true;
-  if (atoms[i - 1] === undefined) return false;
-  if (!materialIndex().has(compactDesignation(text))) return true;
-  const sized = atoms.slice(0, i).some(({ kind }) => kind === "number");
-  const graded = atoms.some(
-    ({ kind, text: other }, at) => at !== i && kind === "code" && materialIndex().has(compactDesignation(other)),
+  if ([1, -1, -2].some((by) => toleranceWords.has(textAt(atoms, i + by)))) return true;
+  if (i === 0 || !materialIndex().has(compactDesignation(text))) return i > 0;
+  return atoms.some(({ kind, text: other }, at) =>
+    kind === "number"
+      ? at < i && units === "metric"
+      : at !== i && kind === "code" && materialIndex().has(compactDesignation(other)),
   );
-  return graded || (sized && units === "metric");
 }
 
 /** A price, a weight or a tolerance, with the signs before it and the unit behind it. */
@@ -69,23 +66,10 @@ function isRate(atoms: Line["atoms"], i: number): boolean {
   return slash?.text === "/" && !slash.spaced && rates.has(unit?.text ?? "") && !/^[x#]$/.test(textAt(atoms, i - 1));
 }
 
-const rates: ReadonlySet<string> = new Set([
-  "kg",
-  "lb",
-  "lbs",
-  "mtr",
-  "m",
-  "ft",
-  "pc",
-  "pcs",
-  "nos",
-  "each",
-  "ton",
-  "t",
-]);
-const leads: ReadonlySet<string> = new Set(["$", "€", "+", "±", "₹", "£", "¥", "₽", "₩"]);
+const rates: ReadonlySet<string> = new Set("kg lb lbs mtr m ft pc pcs nos each ton t".split(" "));
+const leads: ReadonlySet<string> = new Set("$€+±₹£¥₽₩");
 
-const signs: ReadonlySet<string> = new Set([":", "#", "=", "."]);
+const signs: ReadonlySet<string> = new Set(":#=.");
 const standards: ReadonlySet<string> = new Set(["din", "en", "iso"]);
 
 function labelled(line: Line, i: number): void {

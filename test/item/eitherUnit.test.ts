@@ -23,6 +23,7 @@ it("a grade that is a tolerance in millimetres is refused (ISO 286), unless the 
   const { grade, material } = both("round 20 H13");
   expect(grade).toBeInstanceOf(InputError);
   expect(material).toBe(grade);
+  expect((grade as InputError).facts).toEqual({ first: "H13 hot-work tool steel", second: "no grade" });
   expect(both("round 3 H13").material).toBe("H13 hot-work tool steel");
   expect(both("round 200 H13").material).toBeInstanceOf(InputError);
   // 304 may be the length in millimetres, S355J2 nothing else in any unit.

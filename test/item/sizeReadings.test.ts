@@ -34,7 +34,7 @@ it("both sides of a hollow, and the wall apart from them; what may be a wall is 
   expect(read("box 40x20 2 mm", "metric")).toEqual([["box 40 mm x 20 mm x 2 mm wall", "", false]]);
   expect(read("rhs 60x40 mm 3 mm", "metric")).toEqual([["box 60 mm x 40 mm x 3 mm wall", "", false]]);
   for (const solid of ["square 40x40 2 mm", "rect 40x20 2 mm", "square 40x40 19 mm"])
-    expect(read(solid, "metric")).toContain("may be the wall or the length");
+    expect(read(solid, "metric")).toContain("two numbers without an x between them");
   // A wall of half the side or more leaves no bore.
   expect(read("square 40x40 20 mm", "metric")).toEqual([["square 40 mm", "20mm", false]]);
   expect(read("rect 40x20 250 mm", "metric")).toEqual([["flat 40 mm x 20 mm", "250mm", false]]);
