@@ -12,6 +12,8 @@ export default {
   ignoreStatic: true,
   concurrency: 2,
   timeoutMS: 10_000,
+  // With every place counted, the first run takes minutes.
+  dryRunTimeoutMinutes: 30,
   tempDirName: ".cache/stryker",
   reporters: ["clear-text", "json"],
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportMutants: false },

@@ -1,4 +1,10 @@
-import type { ICellData, ISheetDataValidationRule, IWorkbookData, IWorksheetData } from "@univerjs/core";
+import {
+  CellValueType,
+  type ICellData,
+  type ISheetDataValidationRule,
+  type IWorkbookData,
+  type IWorksheetData,
+} from "@univerjs/core";
 import { filledCells, type Book, type BookCell, type BookSheet } from "./book";
 import { addressOf, areaOf } from "../formula/cellAddress";
 import { tokensOf } from "../formula/tokens";
@@ -55,8 +61,15 @@ function sizeOf(cells: readonly BookCell[], reach: Size): Size {
   return { rows: Math.min(most.rows, rows + room.rows), columns: Math.min(most.columns, columns + room.columns) };
 }
 
-const typeOf = (value: string | number | boolean): number =>
-  typeof value === "number" ? 2 : typeof value === "boolean" ? 3 : 1;
+/** An empty text is marked as one: the grid gives the type of a text to a cell that is emptied by hand, too. */
+const typeOf = (value: string | number | boolean): CellValueType =>
+  typeof value === "number"
+    ? CellValueType.NUMBER
+    : typeof value === "boolean"
+      ? CellValueType.BOOLEAN
+      : value === ""
+        ? CellValueType.FORCE_STRING
+        : CellValueType.STRING;
 
 const dataOf = ({ value }: BookCell): ICellData =>
   value === null ? {} : { v: typeof value === "boolean" ? Number(value) : value, t: typeOf(value) };

@@ -23,7 +23,7 @@ describe.runIf(browserPath !== undefined)("work on the try-it page", () => {
   /** What the browser asked before it left the page. */
   const asked: string[] = [];
   const dir = folder();
-  const { text, value, type, paste, download } = hands(() => page, dir);
+  const { text, value, select, type, paste, download } = hands(() => page, dir);
 
   const visit = async (spoil?: () => void): Promise<void> => {
     context = await opened.browser.newContext({ viewport: { width: 1500, height: 900 } });
@@ -144,6 +144,14 @@ describe.runIf(browserPath !== undefined)("work on the try-it page", () => {
     ]);
     await type("D2", '=SAW.CUTTIME("round 7",2.14)');
     await expect.poll(() => value("D2")).toBeCloseTo(17.98, 2);
+    // A cell that is emptied by hand is empty, and no empty text.
+    await type("D3", "=C2*2");
+    await expect.poll(() => value("D3")).toBe(24);
+    await select("C2");
+    await page.keyboard.press("F2");
+    for (let i = 0; i < 3; i += 1) await page.keyboard.press("Backspace");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => value("D3")).toBe(0);
     const saved = await download(() => page.click("#save"));
     expect(cellsOf(readFileSync(saved)).get("Lines!B2")?.value).toBe("2/3");
     expect(recalc(saved).stdout).toMatch(/ 0 differ /);

