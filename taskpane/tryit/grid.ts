@@ -1,4 +1,13 @@
-import { LocaleType, LogLevel, Univer, mergeLocales, type IWorkbookData, type PluginCtor } from "@univerjs/core";
+import {
+  LocaleType,
+  LogLevel,
+  Univer,
+  mergeLocales,
+  type ICellData,
+  type IWorkbookData,
+  type Nullable,
+  type PluginCtor,
+} from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
@@ -20,6 +29,11 @@ import "@univerjs/preset-sheets-data-validation/lib/index.css";
 
 type Book = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
 type Preset = ReturnType<typeof UniverSheetsCorePreset>;
+
+interface Engine {
+  readonly api: FUniver;
+  readonly formulas: FormulaDataModel;
+}
 
 /** The selected cell as the page explains it. */
 export interface Selected {
@@ -110,20 +124,33 @@ function startUniver(container: string): Univer {
   return univer;
 }
 
-function sentenceAt(api: FUniver, row: number, column: number): string {
-  const data = api.getActiveWorkbook()?.getActiveSheet().getRange(row, column).getCellData();
+/** What a formula fills a cell with, as the engine keeps it. */
+const filledAt = (
+  { formulas }: Engine,
+  unit: string,
+  sheet: string,
+  row: number,
+  column: number,
+): Nullable<ICellData> => formulas.getArrayFormulaCellData()[unit]?.[sheet]?.[row]?.[column];
+
+const toldBy = (cell: Nullable<ICellData>): string =>
+  (cell?.custom as { readonly sentence?: string } | undefined)?.sentence ?? "";
+
+function sentenceAt(engine: Engine, row: number, column: number): string {
+  const range = engine.api.getActiveWorkbook()?.getActiveSheet().getRange(row, column);
+  const data = range?.getCellData();
   // The engine leaves the sentence on a cell that has recovered: it counts only while the value is an error.
-  if (!isError(data?.v)) return "";
-  const told = (data?.custom as { sentence?: string } | undefined)?.sentence ?? "";
+  if (range === undefined || !isError(data?.v)) return "";
+  const told = toldBy(data) || toldBy(filledAt(engine, range.getUnitId(), range.getSheetId(), row, column));
   return told === "" ? mistyped(data?.f ?? "") : told;
 }
 
 /** The grid's own note of an error gives way to our sentence where there is one. */
-function tellSentences(univer: Univer, api: FUniver): void {
+function tellSentences(univer: Univer, engine: Engine): void {
   const alerts = univer.__getInjector().get(CellAlertManagerService);
   const alert = alerts.showAlert.bind(alerts);
   alerts.showAlert = (about: ICellAlert) => {
-    const text = about.location === undefined ? "" : sentenceAt(api, about.location.row, about.location.col);
+    const text = about.location === undefined ? "" : sentenceAt(engine, about.location.row, about.location.col);
     alert(text === "" ? about : { ...about, title: "Kerfsheet", message: text, width: 280 });
   };
 }
@@ -147,14 +174,14 @@ function several(
   return `${numbers.length} numbers, sum ${said(sum)}, mean ${said(sum / numbers.length)}, ${said(Math.min(...numbers))} to ${said(Math.max(...numbers))}`;
 }
 
-function selectedIn(api: FUniver): Selected | undefined {
-  const range = api.getActiveWorkbook()?.getActiveSheet().getActiveRange();
+function selectedIn(engine: Engine): Selected | undefined {
+  const range = engine.api.getActiveWorkbook()?.getActiveSheet().getActiveRange();
   if (range === null || range === undefined) return undefined;
   return {
     address: range.getA1Notation(),
     formula: range.getFormula(),
     value: several(range) ?? range.getDisplayValue(),
-    sentence: sentenceAt(api, range.getRow(), range.getColumn()),
+    sentence: sentenceAt(engine, range.getRow(), range.getColumn()),
   };
 }
 
@@ -182,7 +209,9 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
   const api = FUniver.newAPI(univer);
   let books = 0;
   api.createWorkbook(book);
-  tellSentences(univer, api);
+  const formulas = univer.__getInjector().get(FormulaDataModel);
+  const engine: Engine = { api, formulas };
+  tellSentences(univer, engine);
   shortenNumbers(univer);
   /** Another book in place of the one that is shown. */
   const show = (next: Partial<IWorkbookData>): void => {
@@ -193,17 +222,16 @@ export function makeGrid(container: string, book: Partial<IWorkbookData>) {
     // The keys need a cell to start from.
     api.getActiveWorkbook()!.getActiveSheet().getRange(0, 0).activate();
   };
-  const formulas = univer.__getInjector().get(FormulaDataModel);
   const isSettled = settleSpills(api, formulas);
   return {
     api,
-    selected: () => selectedIn(api),
+    selected: () => selectedIn(engine),
     show,
     calculate: () => calculateAll(api, formulas, isSettled),
     ...watched(api),
     formulas,
     filled: (unit: string, sheet: string, row: number, column: number): unknown =>
-      formulas.getArrayFormulaCellData()[unit]?.[sheet]?.[row]?.[column]?.v,
+      filledAt(engine, unit, sheet, row, column)?.v,
     /** The keyboard is the grid's. */
     focus: () => {
       univer.__getInjector().get(ILayoutService).focus();

@@ -43,7 +43,10 @@ const widen = (): void => {
 };
 listeners.add(widen);
 
+const nothing = "no formula to calculate";
+
 api.getFormula().calculationResultApplied(() => {
+  if (status.textContent === nothing) status.textContent = "";
   if (status.dataset["ready"] !== "yes") {
     status.textContent = `calculated in ${((performance.now() - started) / 1000).toFixed(1)} s`;
     status.dataset["ready"] = "yes";
@@ -64,7 +67,7 @@ for (const [target, event] of [
 const work = bookBar(grid, (formulas) => {
   started = performance.now();
   status.dataset["ready"] = formulas === 0 ? "yes" : "no";
-  status.textContent = formulas === 0 ? "no formula to calculate" : "calculating…";
+  status.textContent = formulas === 0 ? nothing : "calculating…";
   document.getElementById("data")!.textContent = "";
   setTimeout(tellAll);
 });

@@ -145,6 +145,15 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
     expect(Number(await value("S9"))).toBeCloseTo(Math.PI / 4, 9);
   });
 
+  it("explains an error in a cell that a formula beside it fills", async () => {
+    await enter("Y5", '=SAW.AREA({"round 7";"roud 7"})');
+    await page.evaluate(() => {
+      window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange("Y6").activate();
+      document.dispatchEvent(new KeyboardEvent("keyup"));
+    });
+    await expect.poll(() => page.textContent("#explain")).toMatch(/^Y6 is #VALUE!: .*did you mean "round"\?/);
+  });
+
   it("takes a whole column, heading and blanks and all: each row stands for itself, the empty end is dropped", async () => {
     await enter("W1", "=SAW.AREA(A:A)");
     expect(Number(await value("W6"))).toBeCloseTo(38.4845, 2);
