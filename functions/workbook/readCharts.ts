@@ -24,7 +24,7 @@ export interface BookChart {
   readonly says: string;
   readonly across: string;
   readonly up: string;
-  /** Where an axis is told to begin and end. */
+  /** Where an axis is told to begin and end, and how its numbers are written. */
   readonly ends: { readonly across: Ends; readonly up: Ends };
   readonly series: readonly ChartSeries[];
 }
@@ -32,6 +32,8 @@ export interface BookChart {
 export interface Ends {
   readonly from: number | undefined;
   readonly to: number | undefined;
+  /** Its numbers are written as percent. */
+  readonly percent: boolean;
 }
 
 const first = (of: XmlElement | undefined, ...path: readonly string[]): XmlElement | undefined =>
@@ -73,6 +75,7 @@ const numberOf = (text: string | undefined): number | undefined => (text === und
 const endsOf = (axis: XmlElement | undefined): Ends => ({
   from: numberOf(valOf(axis, "scaling", "min")),
   to: numberOf(valOf(axis, "scaling", "max")),
+  percent: first(axis, "numFmt")?.attributes["formatCode"]?.includes("%") === true,
 });
 
 const kindOf = (plot: XmlElement | undefined): BookChart["kind"] => {

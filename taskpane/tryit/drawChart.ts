@@ -1,6 +1,6 @@
 import uPlot from "uplot";
 import "uplot/dist/uPlot.min.css";
-import type { BookChart } from "../../functions/workbook/readCharts";
+import type { BookChart, Ends } from "../../functions/workbook/readCharts";
 import { element } from "../controls/element";
 import { chartData, type ChartData, type Drawn, type Point } from "./chartData";
 import type { Value } from "../sheet/sheet";
@@ -94,7 +94,10 @@ function spacing(words: readonly string[], side: 2 | 3): number {
   return Math.max(1, Math.ceil((words.length * one) / (side === 2 ? widthNow() - room.beside : room.up * room.line)));
 }
 
-function axis(label: string, side: 2 | 3, words: readonly string[]): uPlot.Axis {
+/** As the axis writes its numbers in the file; the library's own way for all but percent. */
+const percents = (at: readonly number[]): string[] => at.map((n) => `${Number((100 * n).toPrecision(6))}%`);
+
+function axis(label: string, side: 2 | 3, words: readonly string[], { percent }: Ends): uPlot.Axis {
   const ink = colour("--ink");
   const every = spacing(words, side);
   return {
@@ -109,7 +112,9 @@ function axis(label: string, side: 2 | 3, words: readonly string[]): uPlot.Axis 
     grid: { stroke: colour("--line"), width: 1, show: words.length === 0 },
     ticks: { stroke: colour("--line"), width: 1 },
     ...(words.length === 0
-      ? {}
+      ? percent
+        ? { values: (_: uPlot, at: number[]) => percents(at) }
+        : {}
       : {
           splits: () => words.map((_, i) => i).filter((i) => i % every === 0),
           values: (_: uPlot, at: number[]) => at.map((i) => (words[i] ?? "").replace(/, /g, ",\n")),
@@ -127,7 +132,10 @@ function plotOf(chart: BookChart, data: ChartData, box: HTMLElement): uPlot {
       legend: { show: false },
       cursor: { show: false },
       scales: { x: { time: false, range: [x[0], x[1]] }, y: { range: [y[0], y[1]] } },
-      axes: [axis(chart.across, 2, turned ? [] : data.words), axis(chart.up, 3, turned ? data.words : [])],
+      axes: [
+        axis(chart.across, 2, turned ? [] : data.words, chart.ends.across),
+        axis(chart.up, 3, turned ? data.words : [], chart.ends.up),
+      ],
       series: [{}, { scale: "y", show: true, stroke: "transparent", points: { show: false } }],
       hooks: {
         draw: [

@@ -47,6 +47,9 @@ describe("reading the charts of a workbook", () => {
         expect(chart.series.flatMap((s) => [s.name, s.across, s.up])).toEqual(cells);
         const ends = [...xml.matchAll(/<c:max val="([^"]*)"/g)].map((m) => Number(m[1]));
         expect([chart.ends.across.to, chart.ends.up.to].filter((e) => e !== undefined)).toEqual(ends);
+        const formats = [...xml.matchAll(/<c:numFmt formatCode="([^"]*)"/g)].map((m) => m[1]!);
+        const percents = formats.filter((f) => f.includes("%")).length;
+        expect(Number(chart.ends.across.percent) + Number(chart.ends.up.percent)).toBe(percents);
       }
     }
   });
@@ -118,7 +121,7 @@ describe("what a chart shows", () => {
     words: ["p", "q", "r"],
   };
   const chart = (kind: BookChart["kind"], stacked: boolean): BookChart => {
-    const none = { from: undefined, to: undefined };
+    const none = { from: undefined, to: undefined, percent: false };
     const series = (up: string) => ({
       name: undefined,
       called: up,
