@@ -8,6 +8,7 @@ import { openParts } from "../../functions/workbook/openParts";
 import { packParts, patchBook } from "../../functions/workbook/patchBook";
 import { readBook } from "../../functions/workbook/readBook";
 import { bookParts, folder, recalc, zip } from "../functions/workbook/fixture";
+import { enterCell } from "./enter";
 import { browserPath, openTryit } from "./open";
 
 /** One's own workbook in the try-it page: opened, edited, saved, opened again. */
@@ -84,18 +85,7 @@ describe.runIf(browserPath !== undefined)("a workbook opened in the try-it page"
     await download.saveAs(path);
     return readFileSync(path);
   };
-  const enter = async (sheet: string, a1: string, content: unknown) => {
-    await page.evaluate(
-      ([name, at, what]) =>
-        window.kerfsheetGrid
-          .getActiveWorkbook()
-          .getSheetByName(name as string)
-          .getRange(at as string)
-          .setValue(what),
-      [sheet, a1, content] as const,
-    );
-    await page.waitForTimeout(700);
-  };
+  const enter = (sheet: string, a1: string, content: unknown) => enterCell(page, sheet, a1, content);
   const value = (sheet: string, a1: string) =>
     page.evaluate(
       ([name, at]) => {

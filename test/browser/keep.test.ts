@@ -144,7 +144,7 @@ describe.runIf(browserPath !== undefined)("work on the try-it page", () => {
     ]);
     await type("D2", '=SAW.CUTTIME("round 7",2.14)');
     await expect.poll(() => value("D2")).toBeCloseTo(17.98, 2);
-    expect(await text("#status")).toBe("");
+    await expect.poll(() => text("#status")).toBe("");
     // A cell that is emptied by hand is empty, and no empty text.
     await type("D3", "=C2*2");
     await expect.poll(() => value("D3")).toBe(24);

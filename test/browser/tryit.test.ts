@@ -5,6 +5,7 @@ import { exampleResult } from "../../functions/reference/describe";
 import { CellError } from "../../functions/kinds/cell";
 import { demoBook } from "../../functions/workbook/samples/books";
 import { evaluate } from "./evaluate";
+import { enterCell } from "./enter";
 import { browserPath, openTryit } from "./open";
 import { expectShown } from "./shown";
 
@@ -57,18 +58,8 @@ describe.runIf(browserPath !== undefined)("the try-it page", () => {
       (at) => window.kerfsheetGrid.getActiveWorkbook().getActiveSheet().getRange(at).getCellData()?.custom?.sentence,
       a1,
     );
-  const enter = async (a1: string, content: string | number) => {
-    await page.evaluate(
-      ([at, what]) =>
-        window.kerfsheetGrid
-          .getActiveWorkbook()
-          .getActiveSheet()
-          .getRange(at as string)
-          .setValue(typeof what === "string" && what.startsWith("=") ? { f: what } : what),
-      [a1, content] as const,
-    );
-    await page.waitForTimeout(600);
-  };
+  const enter = (a1: string, content: string | number) =>
+    enterCell(page, undefined, a1, typeof content === "string" && content.startsWith("=") ? { f: content } : content);
 
   it("asks nothing of any other machine, and breaks no policy", () => {
     expect([...new Set(seen.requests.map((r) => new URL(r).origin))]).toEqual([opened.origin]);
