@@ -1,35 +1,41 @@
-// Draws places at random for `npm run mutate -- --checkers sample`: the share of planted faults that the tests notice is
-// then that of all places, give or take the sample's error, in half an hour instead of eight hours. A place that is not
-// drawn is reported as "CompileError", the only way by which a checker can leave one out.
+// Draws places at random: the share of planted faults that the tests notice is then that of all places, give or take the
+// sample's error, in minutes instead of eight hours. A place is the smallest piece of code that is changed: none that
+// holds another one is drawn.
 import { createHash } from "node:crypto";
-import { relative } from "node:path";
-import { PluginKind, declareClassPlugin } from "@stryker-mutator/api/plugin";
+import { readFileSync, readdirSync } from "node:fs";
+import { join } from "node:path";
+import { Instrumenter } from "@stryker-mutator/instrumenter";
 
-const oneOf = 60;
-const seed = process.env.SEED ?? "1";
+const quiet = { debug: () => undefined, info: () => undefined, warn: () => undefined, isDebugEnabled: () => false };
 
-/** The same places for the same seed as long as the code stays the same, wherever the copy of it lies. */
-const drawn = ({ fileName, location, mutatorName, replacement }) => {
-  const file = fileName.replace(/^.*\/sandbox-[^/]+\//, "");
-  const place = JSON.stringify([seed, relative(process.cwd(), file), location, mutatorName, replacement]);
-  return createHash("sha256").update(place).digest().readUInt32BE(0) % oneOf === 0;
-};
+const filesIn = (folder) =>
+  readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((f) => f.endsWith(".ts"))
+    .map((f) => join(folder, f));
 
-class Sample {
-  init() {
-    return Promise.resolve();
-  }
-  // Each carries the list of its tests: all at once are more than a message holds.
-  group(mutants) {
-    const ids = mutants.map((m) => m.id);
-    return Promise.resolve(
-      Array.from({ length: Math.ceil(ids.length / 50) }, (_, i) => ids.slice(50 * i, 50 * i + 50)),
-    );
-  }
-  check(mutants) {
-    const result = (m) => (drawn(m) ? { status: "passed" } : { status: "compileError", reason: "not drawn" });
-    return Promise.resolve(Object.fromEntries(mutants.map((m) => [m.id, result(m)])));
-  }
+/** Whether `a` ends before `b` does, in lines and columns. */
+const upTo = (a, b) => a.line < b.line || (a.line === b.line && a.column <= b.column);
+const holds = (outer, inner) => upTo(outer.start, inner.start) && upTo(inner.end, outer.end);
+const key = ({ start, end }) => `${start.line + 1}:${start.column}-${end.line + 1}:${end.column}`;
+
+/** The smallest places of one file, as ranges of Stryker. */
+async function placesOf(file) {
+  const content = readFileSync(file, "utf8");
+  const options = { plugins: null, excludedMutations: [], ignorers: [], noHeader: false };
+  const { mutants } = await new Instrumenter(quiet).instrument([{ name: file, mutate: true, content }], options);
+  const places = [...new Map(mutants.map(({ location }) => [key(location), location])).values()];
+  return places
+    .filter((place) => places.every((other) => other === place || !holds(place, other)))
+    .map((place) => `${file}:${key(place)}`);
 }
 
-export const strykerPlugins = [declareClassPlugin(PluginKind.Checker, "sample", Sample)];
+/** `count` of all places of these folders, the same for the same seed as long as the code stays the same. */
+export async function drawn(folders, count, seed) {
+  const all = (await Promise.all(folders.flatMap(filesIn).map(placesOf))).flat();
+  const order = (place) => createHash("sha256").update(`${seed} ${place}`).digest("hex");
+  return all
+    .map((place) => [order(place), place])
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .slice(0, count)
+    .map(([, place]) => place);
+}

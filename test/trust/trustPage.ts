@@ -2,6 +2,8 @@ import type { Report } from "./report";
 
 /** What Stryker writes of a run, as far as it is read here. */
 export interface Mutants {
+  /** What was to be changed: files, or places of files. */
+  readonly config?: { readonly mutate: readonly string[] };
   readonly files: Readonly<Record<string, { readonly source: string; readonly mutants: readonly Mutant[] }>>;
 }
 
@@ -73,11 +75,11 @@ function original(source: string, { start, end }: Mutant["location"]): string {
 
 const roomOf = (file: string): string => file.slice(0, file.lastIndexOf("/"));
 
-/** How many of all places were run, what was noticed, and how far a random sample may be from the whole (two errors). */
-function score(places: number, all: number, noticed: number): string {
+/** What was noticed, and how far a random sample may be from the whole (two errors of the share). */
+function score(drawn: number, all: number, noticed: number): string {
   const share = noticed / Math.max(1, all);
-  const ran = `${digits(all)} places, ${digits(noticed)} noticed: ${digits(100 * share)} %`;
-  if (places === all) return `All: ${ran}. The bar is ${share >= 0.92 ? "met" : "**not met**"}.`;
+  const ran = `${digits(all)} faults, ${digits(noticed)} noticed: ${digits(100 * share)} %`;
+  if (drawn === 0) return `All of these rooms: ${ran}. The bar is ${share >= 0.92 ? "met" : "**not met**"}.`;
   const off = 2 * Math.sqrt((share * (1 - share)) / Math.max(1, all));
   const says =
     share - off >= 0.92
@@ -85,7 +87,7 @@ function score(places: number, all: number, noticed: number): string {
       : share + off < 0.92
         ? "the bar is **not met**"
         : "whether the bar is met, the sample does **not** show";
-  return `A random sample of ${digits(places)} places (\`--checkers sample\`): ${ran}, of the whole that is ${digits(100 * (share - off))} to ${digits(Math.min(100, 100 * (share + off)))} %; ${says}.`;
+  return `A random sample of ${digits(drawn)} places of all files (\`SAMPLE=${drawn} npm run mutate\`): ${ran}, so that of all places ${digits(100 * (share - off))} to ${digits(Math.min(100, 100 * (share + off)))} % are; ${says}.`;
 }
 
 function mutation(report: Mutants | undefined, reasons: Reasons): string {
@@ -94,13 +96,7 @@ function mutation(report: Mutants | undefined, reasons: Reasons): string {
   if (report === undefined) return `${head}\nNot run since the last change of this page: not met.\n`;
   const files = Object.entries(report.files).map(([file, { source, mutants }]) => {
     const all = mutants.filter((m) => counted.has(m.status));
-    return {
-      file,
-      source,
-      places: mutants.filter((m) => m.status !== "Ignored").length,
-      all: all.length,
-      alive: all.filter((m) => !dead.has(m.status)),
-    };
+    return { file, source, all: all.length, alive: all.filter((m) => !dead.has(m.status)) };
   });
   const sum = (list: typeof files, of: (f: (typeof files)[number]) => number): number =>
     list.reduce((total, f) => total + of(f), 0);
@@ -119,12 +115,12 @@ function mutation(report: Mutants | undefined, reasons: Reasons): string {
   return [
     head,
     score(
-      sum(files, (f) => f.places),
+      (report.config?.mutate ?? []).filter((m) => /:\d+:\d+-\d+:\d+$/.test(m)).length,
       all,
       all - sum(files, (f) => f.alive.length),
     ),
     "",
-    "| room | places run | noticed |",
+    "| room | faults | noticed |",
     "|---|---|---|",
     ...rooms,
     "",
