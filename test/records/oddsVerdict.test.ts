@@ -27,3 +27,21 @@ it("never says 0 or 100 in 100, and says what would settle it", () => {
     "less than 1 in 100 that the offer is cheaper at a saw hour worth 72.5; keep the blade in use.",
   );
 });
+
+it("names a loss by both its ends, the larger first, and a saving that may be a loss as such", () => {
+  const said = (low: number, high: number): string =>
+    printText(
+      oddsVerdict({
+        likely: 0.3,
+        bladesMore: 0,
+        never: false,
+        saving: { low, middle: (low + high) / 2, high },
+        blades: [4, 4],
+        sawHourValue: 72,
+      }),
+      "inch",
+    );
+  expect(said(-0.05, -0.012)).toContain("; loss 0.012 to 0.05 per unit of area");
+  expect(said(-0.05, 0.012)).toContain("; from a loss of 0.05 to a saving of 0.012 per unit of area");
+  expect(said(0.012, 0.05)).toContain("; saving 0.012 to 0.05 per unit of area");
+});

@@ -25,6 +25,9 @@ describe("every row of ASME B36.10M", () => {
 describe("pipeBar", () => {
   it.each([
     ["100", "80", true, "NPS 4 Sch 80"],
+    // ASME B36.10M: DN 8 is NPS 1/4, DN 10 is NPS 3/8.
+    ["8", "40", true, "NPS 1/4 Sch 40"],
+    ["10", "40", true, "NPS 3/8 Sch 40"],
     ["1-1/2", "xxs", false, "NPS 1-1/2 Sch XXS"],
     ["10", "80s", false, "NPS 10 Sch 80S"],
   ])("%s %s is %s", (size, schedule, metric, text) => {
