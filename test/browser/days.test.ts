@@ -110,7 +110,7 @@ describe.runIf(browserPath !== undefined)("a day at the page", () => {
     await expect.poll(() => value("G2"), { timeout: 20_000 }).toBe("39 priced, 1 refused");
     const before = Number(await value("H2"));
     await walk("F13");
-    await expect.poll(() => text("#explain")).toMatch(/^F13 +#N\/A/);
+    await expect.poll(() => text("#explain")).toMatch(/^F13 is #N\/A: .*unknown word "roud"/);
     await walk("A13");
     await enter("round 7");
     await expect.poll(() => value("G2"), { timeout: 20_000 }).toBe("40 priced, 0 refused");

@@ -33,7 +33,7 @@ export const cellsOf = (bytes: Uint8Array): ReadonlyMap<string, BookCell> =>
 
 /** Waits until the page has calculated. */
 export const ready = async (page: Page): Promise<void> => {
-  await page.waitForSelector('#status[data-ready="yes"]');
+  await page.waitForSelector('#status[data-ready="yes"]', { state: "attached" });
 };
 
 /** The hands of a person at the page; files go into `dir`. */
