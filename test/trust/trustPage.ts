@@ -92,7 +92,7 @@ function score(drawn: number, all: number, noticed: number): string {
 
 function mutation(report: Mutants | undefined, reasons: Reasons): string {
   const head =
-    "## Faults planted in the code\n\n`npm run mutate` (Stryker) changes the code of src and functions/bind one place at a time; a test has to fail each time. Bar: 92 % of all places, each survivor with its reason.\n";
+    "## Faults planted in the code\n\n`npm run mutate` (Stryker) changes the code of src and functions/bind one place at a time; a test has to fail each time. Bar: 92 % of all places, each survivor with its reason. Only tests of the core and of bind are asked, and of those not the long random ones; a test that computes while its file is loaded is not asked where others run the place too, so the share is a low one.\n";
   if (report === undefined) return `${head}\nNot run since the last change of this page: not met.\n`;
   const files = Object.entries(report.files).map(([file, { source, mutants }]) => {
     const all = mutants.filter((m) => counted.has(m.status));
