@@ -1,6 +1,5 @@
-// Draws places at random: the share of planted faults that the tests notice is then that of all places, give or take the
-// sample's error, in minutes instead of eight hours. A place is the smallest piece of code that is changed: none that
-// holds another one is drawn.
+// Draws places at random, in minutes instead of eight hours. Only the smallest pieces of code that are changed are drawn,
+// none that holds another one: what is found out is the share of those, give or take the sample's error.
 import { createHash } from "node:crypto";
 import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
@@ -10,8 +9,8 @@ const quiet = { debug: () => undefined, info: () => undefined, warn: () => undef
 
 const filesIn = (folder) =>
   readdirSync(folder, { recursive: true, encoding: "utf8" })
-    .filter((f) => f.endsWith(".ts"))
-    .map((f) => join(folder, f));
+    .map((f) => join(folder, f))
+    .filter((f) => f.endsWith(".ts") && !f.startsWith(join("src", "data")));
 
 /** Whether `a` ends before `b` does, in lines and columns. */
 const upTo = (a, b) => a.line < b.line || (a.line === b.line && a.column <= b.column);
@@ -29,7 +28,7 @@ async function placesOf(file) {
     .map((place) => `${file}:${key(place)}`);
 }
 
-/** `count` of all places of these folders, the same for the same seed as long as the code stays the same. */
+/** `count` of the smallest places of these folders without the tables, the same for the same seed as long as the code stays the same. */
 export async function drawn(folders, count, seed) {
   const all = (await Promise.all(folders.flatMap(filesIn).map(placesOf))).flat();
   const order = (place) => createHash("sha256").update(`${seed} ${place}`).digest("hex");

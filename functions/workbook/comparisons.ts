@@ -9,8 +9,8 @@ import {
 /**
  * Two faults of the engine where it compares cells. It keeps an index of each column, in which the text "304" and the
  * number 304 are one, and blank and 0: whether MATCH or = finds a cell then depends on what was looked for before. And it
- * takes * and ? in A2="?" for any text, as only COUNTIF and its like may. Without the index 4,000 lookups in 4,000 rows
- * take as long as with it.
+ * takes * and ? in A2="?" for any text, as only COUNTIF and its like may. Without the index 4,000 XLOOKUP in 4,000 rows
+ * took twice as long as with it, VLOOKUP, COUNTIF and SUMIF less.
  */
 
 interface Index {

@@ -1,10 +1,10 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, it } from "vitest";
 import { catalogue } from "../../functions/catalogue";
 import { addressOf } from "../../functions/formula/cellAddress";
 import { exampleResult } from "../../functions/reference/describe";
+import { folder } from "../functions/workbook/fixture";
 import { hands, ready } from "./hands";
 import { browserPath, openTryit } from "./open";
 import { expectShown } from "./shown";
@@ -41,7 +41,7 @@ describe.runIf(browserPath !== undefined)("every example of every function, type
   beforeAll(async () => {
     opened = await openTryit();
     const { page } = opened;
-    const dir = mkdtempSync(join(tmpdir(), "kerfsheet-examples-"));
+    const dir = folder();
     const { go, select } = hands(() => page, dir);
     const file = join(dir, "own.csv");
     writeFileSync(file, `${"typed here\r\n".repeat(free)}`);

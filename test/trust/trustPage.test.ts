@@ -45,7 +45,7 @@ it("says of a sample how far it may be from the whole: 93 of 100 noticed is 93 %
     trustPage(
       {},
       {
-        config: { mutate: ["src/a.ts:1:0-1:5", "src/a.ts:3:2-4:1"] },
+        config: { mutate: Array.from({ length: 100 }, (_, i) => `src/a.ts:${i}:0-${i}:5`) },
         files: {
           "src/a.ts": {
             source: "a",
@@ -57,8 +57,8 @@ it("says of a sample how far it may be from the whole: 93 of 100 noticed is 93 %
       undefined,
     );
   expect(page(93, 7)).toContain(
-    "A random sample of 2 places of all files (`SAMPLE=2 npm run mutate`): 100 faults, 93 noticed: 93 %, so that of all places 87.9 to 98.1 % are; whether the bar is met, the sample does **not** show.",
+    "A random sample of 100 of the smallest places (`SAMPLE=100 npm run mutate`): 100 faults, 93 noticed: 93 %, so that of all such places 87.9 to 98.1 % are; whether the bar is met, the sample does **not** show.",
   );
-  expect(page(98, 2)).toContain("so that of all places 95.2 to 100 % are; the bar is met.");
+  expect(page(98, 2)).toContain("so that of all such places 95.2 to 100 % are; the bar is met.");
   expect(page(80, 20)).toContain("72 to 88 % are; the bar is **not met**.");
 });

@@ -80,14 +80,14 @@ function score(drawn: number, all: number, noticed: number): string {
   const share = noticed / Math.max(1, all);
   const ran = `${digits(all)} faults, ${digits(noticed)} noticed: ${digits(100 * share)} %`;
   if (drawn === 0) return `All of these rooms: ${ran}. The bar is ${share >= 0.92 ? "met" : "**not met**"}.`;
-  const off = 2 * Math.sqrt((share * (1 - share)) / Math.max(1, all));
+  const off = 2 * Math.sqrt((share * (1 - share)) / drawn);
   const says =
     share - off >= 0.92
       ? "the bar is met"
       : share + off < 0.92
         ? "the bar is **not met**"
         : "whether the bar is met, the sample does **not** show";
-  return `A random sample of ${digits(drawn)} places of all files (\`SAMPLE=${drawn} npm run mutate\`): ${ran}, so that of all places ${digits(100 * (share - off))} to ${digits(Math.min(100, 100 * (share + off)))} % are; ${says}.`;
+  return `A random sample of ${digits(drawn)} of the smallest places (\`SAMPLE=${drawn} npm run mutate\`): ${ran}, so that of all such places ${digits(100 * (share - off))} to ${digits(Math.min(100, 100 * (share + off)))} % are; ${says}.`;
 }
 
 function mutation(report: Mutants | undefined, reasons: Reasons): string {

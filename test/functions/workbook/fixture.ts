@@ -4,6 +4,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { strToU8, zipSync, type Zippable } from "fflate";
+import { escape } from "../../../functions/workbook/xml";
 
 /** Workbooks written by hand for tests, part by part, and the recalc program as it is run. */
 
@@ -21,6 +22,10 @@ export const contentTypes = (
 
 export const sheetXml = (rows: string, before = ""): string =>
   `${head}<worksheet xmlns="${main}" xmlns:r="${office}">${before}<sheetData>${rows}</sheetData></worksheet>`;
+
+/** A cell with a value, and with a formula where one is given. */
+export const cellXml = (at: string, value: string | number, formula?: string): string =>
+  `<c r="${at}"${typeof value === "string" ? ' t="str"' : ""}>${formula === undefined ? "" : `<f>${escape(formula)}</f>`}<v>${escape(String(value))}</v></c>`;
 
 /** The parts of a workbook: each sheet's rows as XML; names and other parts as given. */
 export function bookParts(

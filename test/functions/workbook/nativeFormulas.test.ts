@@ -3,7 +3,8 @@ import { createRequire } from "node:module";
 import { join } from "node:path";
 import { initSync, Model } from "@ironcalc/wasm";
 import { expect, it } from "vitest";
-import { bookParts, folder, recalc, zip } from "./fixture";
+import { addressOf } from "../../../functions/formula/cellAddress";
+import { bookParts, cellXml, folder, recalc, zip } from "./fixture";
 
 /**
  * What estimators' sheets do with texts, blanks and numbers, by recalc and by an engine of other authors (IronCalc). Left
@@ -355,24 +356,17 @@ AVERAGEIF(B2:B7,"304",E2:E7)
   .split("\n");
 const firstRow = 20;
 
-const escape = (text: string): string =>
-  text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
-
 /** No result of any formula: recalc then prints what each gives. */
 const none = 0.123456789;
 
 const file = (): string => {
   const cells = data.map((line, r) => {
-    const row = line.map((v, c) => {
-      const at = `${"ABCDEF"[c]!}${r + 1}`;
-      if (v === null) return "";
-      return typeof v === "string" ? `<c r="${at}" t="str"><v>${escape(v)}</v></c>` : `<c r="${at}"><v>${v}</v></c>`;
-    });
+    const row = line.map((v, c) => (v === null ? "" : cellXml(addressOf(r, c), v)));
     return `<row r="${r + 1}">${row.join("")}</row>`;
   });
   const below = formulas.map((f, i) => {
     const row = firstRow + i;
-    return `<row r="${row}"><c r="A${row}"><f>${escape(f)}</f><v>${none}</v></c></row>`;
+    return `<row r="${row}">${cellXml(`A${row}`, none, f)}</row>`;
   });
   const path = join(folder(), "native.xlsx");
   writeFileSync(path, zip(bookParts({ One: [...cells, ...below].join("") })));

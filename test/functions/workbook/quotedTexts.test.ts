@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { ArrayValueObject } from "@univerjs/engine-formula";
 import { describe, expect, it } from "vitest";
 import { correctEngine } from "../../../functions/workbook/correctEngine";
-import { bookParts, folder, recalc, zip } from "./fixture";
+import { bookParts, cellXml, folder, recalc, zip } from "./fixture";
 
 /**
  * Array constants as the grammar of ECMA-376-1, 18.17.2, writes them: commas part columns, semicolons rows, quotes hold a
@@ -68,13 +68,7 @@ describe("an array written into a formula", () => {
       ['TEXT("2026-11-25","yyyy")', "2026"],
       ['DATEVALUE("2026-11-25")', 46351],
     ];
-    const escape = (text: string): string => text.replace(/&/g, "&amp;").replace(/"/g, "&quot;");
-    const rows = cells
-      .map(([f, v], i) => {
-        const type = typeof v === "string" ? ' t="str"' : "";
-        return `<row r="${i + 1}"><c r="A${i + 1}"${type}><f>${escape(f)}</f><v>${escape(String(v))}</v></c></row>`;
-      })
-      .join("");
+    const rows = cells.map(([f, v], i) => `<row r="${i + 1}">${cellXml(`A${i + 1}`, v, f)}</row>`).join("");
     const file = join(folder(), "arrays.xlsx");
     writeFileSync(file, zip(bookParts({ One: rows })));
     const run = recalc(file);
