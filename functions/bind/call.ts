@@ -100,11 +100,12 @@ function fillRows(
   const cellsOf = itemPrinter(call, item);
   const isGap = gapTest(all);
   const gap = Array.from({ length: size.columns * call.shown.columns.length }, () => "");
-  const rows: Cell[][] = [];
+  // As long as it will be: an array that grows is copied again and again.
+  const rows = new Array<Cell[]>(size.rows);
   for (let row = 0; row < size.rows; row += 1) {
-    if (isGap(row)) rows.push([...gap]);
-    else if (size.columns === 1) rows.push(cellsOf(row, 0));
-    else rows.push(Array.from({ length: size.columns }, (_, column) => cellsOf(row, column)).flat());
+    if (isGap(row)) rows[row] = [...gap];
+    else if (size.columns === 1) rows[row] = cellsOf(row, 0);
+    else rows[row] = Array.from({ length: size.columns }, (_, column) => cellsOf(row, column)).flat();
   }
   return rows;
 }

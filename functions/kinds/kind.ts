@@ -4,7 +4,7 @@ import type { Cell } from "./cell";
 
 /** Keeps what was read from a cell by a reader in one way, so that a column of equal texts is read once. */
 export interface Kept {
-  get<T>(reader: string, by: string, cell: unknown, read: () => T): T;
+  get<T>(reader: string, by: string, cell: unknown, read: () => T, most?: number): T;
   /** Keeps what was solved for a few things that it has given before. */
   solved<T>(what: string, by: readonly unknown[], solve: () => T): T;
 }

@@ -1,4 +1,3 @@
-import { once } from "../../src/once";
 import { quantities } from "../../src/quantities";
 import { readSection } from "../../src/section/readSection";
 import type { Section } from "../../src/section/section";
@@ -10,14 +9,27 @@ import { numberWords } from "./units";
 import { readNumber, type Limits } from "./number";
 import { renamed, textual } from "./text";
 
-/** A section with its profile, made when first wanted and kept with it, and with what is solved for it. */
+/** Profiles that are kept: they are large, and asked for again only until a cut of their section is solved. */
+const profiles = 100;
+
+/** A section with its profile, made when first wanted and kept for a while, and with what is solved for it. */
 export function withProfile(read: Section, memo: Kept): Shape {
-  const kept: Pick<Shape, "profile" | "solved"> = {
-    profile: once(() => sectionProfile(read)),
+  // Field by field: copying an object with two more takes ten times as long.
+  return {
+    text: read.text,
+    note: read.note,
+    area: read.area,
+    pieces: read.pieces,
+    rows: read.rows,
+    columns: read.columns,
+    nested: read.nested,
+    pieceArea: read.pieceArea,
+    hollow: read.hollow,
+    mitre: read.mitre,
+    outline: read.outline,
+    profile: () => memo.get("profile", "", read, () => sectionProfile(read), profiles),
     solved: (what, by, solve) => memo.solved(what, [read, ...by], solve),
   };
-  // Not a spread with two more fields: that takes ten times as long.
-  return Object.assign(kept, read);
 }
 
 /** A size string. */

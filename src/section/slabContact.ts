@@ -2,11 +2,6 @@ import { cuttingConstants as k } from "../data/cuttingConstants";
 import { edgeX } from "./edgeX";
 import type { Contact, Slab, Spread } from "./slab";
 
-interface Span {
-  readonly start: number;
-  readonly length: number;
-}
-
 /**
  * Contacts of the band at one depth of a slab: the metal between every second pair of edges, for all columns. Single
  * contacts less than 0.5 mm apart along the band count as one: bars that touch are one.
@@ -18,47 +13,45 @@ interface Span {
  */
 export function slabContact(slab: Slab, depth: number, spread: Spread): Contact {
   const { columns, spacing, secant, share } = spread;
-  const bar = barSpans(slab, depth);
-  const single = columns === 1 && slab.courses.length === 1;
-  const spans = single ? bar : repeated(bar, columns, spacing);
+  const bar = barEnds(slab, depth);
+  const ends = columns === 1 && slab.courses.length === 1 ? bar : repeated(bar, columns, spacing);
   const gap = k.touchingGap.value / secant;
-  let [total, longest, shortest, run, end] = [0, 0, Infinity, 0, -Infinity];
-  for (const { start, length } of spans) {
-    if (start - end >= gap && end > -Infinity) {
+  let [total, longest, shortest, run] = [0, 0, Infinity, 0];
+  for (let i = 0; i < ends.length; i += 2) {
+    const [start, length] = [ends[i]!, ends[i + 1]! - ends[i]!];
+    if (i > 0 && start - ends[i - 1]! >= gap) {
       longest = Math.max(longest, run);
       shortest = Math.min(shortest, run);
       run = 0;
     }
     run += length;
     total += length;
-    end = start + length;
   }
   const scale = secant * share;
-  const first = spans[0];
   return {
     contact: total * scale,
-    extent: first === undefined ? 0 : (end - first.start) * secant,
+    extent: ends.length === 0 ? 0 : (ends[ends.length - 1]! - ends[0]!) * secant,
     longest: Math.max(longest, run) * scale,
     shortest: Math.min(shortest, run) * scale,
   };
 }
 
-/** The metal of one bar of every row at a depth, each row from left to right. */
-function barSpans({ courses }: Slab, depth: number): Span[] {
-  const spans: Span[] = [];
+/** Where the metal of one bar of every row begins and ends at a depth, two and two, each row from left to right. */
+function barEnds({ courses }: Slab, depth: number): number[] {
+  const ends: number[] = [];
   for (const { edges, drop, shift } of courses) {
     for (let i = 0; i + 1 < edges.length; i += 2) {
       const start = edgeX(edges[i]!, depth - drop) + shift;
-      spans.push({ start, length: Math.max(0, edgeX(edges[i + 1]!, depth - drop) + shift - start) });
+      ends.push(start, Math.max(start, edgeX(edges[i + 1]!, depth - drop) + shift));
     }
   }
-  return spans;
+  return ends;
 }
 
-function repeated(bar: readonly Span[], columns: number, spacing: number): readonly Span[] {
-  return Array.from({ length: columns }, (_, column) =>
-    bar.map(({ start, length }) => ({ start: start + column * spacing, length })),
-  )
-    .flat()
-    .sort((a, b) => a.start - b.start);
+/** The same for all columns, from left to right. */
+function repeated(bar: readonly number[], columns: number, spacing: number): readonly number[] {
+  const spans: (readonly [number, number])[] = [];
+  for (let column = 0; column < columns; column += 1)
+    for (let i = 0; i < bar.length; i += 2) spans.push([bar[i]! + column * spacing, bar[i + 1]! + column * spacing]);
+  return spans.sort(([a], [b]) => a - b).flat();
 }

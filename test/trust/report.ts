@@ -21,13 +21,13 @@ export interface Report {
   readonly rows: readonly Row[];
 }
 
-/** A bar of at most so much. */
-export const atMost = (path: string, measured: number, bar: number, unit = ""): Row => ({
+/** A bar of at most so much; null where there is none. */
+export const atMost = (path: string, measured: number, bar: number | null, unit = ""): Row => ({
   path,
   measured,
   unit,
-  bar: bar === 0 ? "0" : `≤ ${String(bar)} ${unit}`.trim(),
-  met: measured <= bar,
+  bar: bar === null ? "none" : bar === 0 ? "0" : `≤ ${String(bar)} ${unit}`.trim(),
+  met: bar === null || measured <= bar,
 });
 
 /** The value after a flag of the command line, or what holds without it. */
