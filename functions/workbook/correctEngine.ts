@@ -1,5 +1,6 @@
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { correctComparisons } from "./comparisons";
+import { correctFunctions } from "./correctFunctions";
 import { correctEmptyTexts } from "./emptyTexts";
 import { correctQuotedTexts } from "./quotedTexts";
 
@@ -18,6 +19,7 @@ export function correctEngine(): boolean {
     if (corrected) {
       correctComparisons();
       correctEmptyTexts();
+      correctFunctions();
       correctQuotedTexts();
     }
   }
