@@ -19,7 +19,9 @@ export default {
   coverageAnalysis: "perTest",
   ignoreStatic: true,
   concurrency: 2,
-  timeoutMS: 10_000,
+  // A slow machine is no noticed fault.
+  timeoutMS: 20_000,
+  timeoutFactor: 4,
   // With every place counted, the first run takes minutes.
   dryRunTimeoutMinutes: 30,
   tempDirName: ".cache/stryker",
