@@ -2,6 +2,7 @@ import {
   BaseFunction,
   BooleanValueObject,
   CELL_INVERTED_INDEX_CACHE,
+  NullValueObject,
   StringValueObject,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
@@ -23,6 +24,7 @@ interface Index {
 interface Pattern {
   _checkWildcard(this: Pattern, pattern: string, operator: string): BaseValueObject;
   _compareString(text: string, other: string, operator: string): boolean;
+  compareBy(this: Pattern, value: unknown, operator: string, capitals?: boolean): BaseValueObject;
   getValue(): string;
 }
 
@@ -61,5 +63,26 @@ export function correctComparisons(): void {
   text._checkWildcard = function check(pattern, operator) {
     if (!literally) return own.call(this, pattern, operator);
     return BooleanValueObject.create(this._compareString(this.getValue().toLocaleLowerCase(), pattern, operator));
+  };
+  correctNotBlank();
+}
+
+/** "<>" of COUNTIF and its like asks what is not empty: a text without letters, as a formula gives it, is not. */
+function correctNotBlank(): void {
+  const asksNotBlank = (value: unknown, operator: string) => !literally && value === "" && operator === "<>";
+  const text = StringValueObject.prototype as unknown as Pattern;
+  const blank = NullValueObject.prototype;
+  const [ofText, ofBlank] = [
+    Reflect.get<Pattern, "compareBy">(text, "compareBy"),
+    Reflect.get<NullValueObject, "compare">(blank, "compare"),
+  ];
+  text.compareBy = function compareBy(value, operator, capitals) {
+    return asksNotBlank(value, operator)
+      ? BooleanValueObject.create(true)
+      : ofText.call(this, value, operator, capitals);
+  };
+  blank.compare = function compare(value, operator) {
+    const isAsked = value.isString() && asksNotBlank(value.getValue(), operator);
+    return isAsked ? BooleanValueObject.create(false) : ofBlank.call(this, value, operator);
   };
 }

@@ -1,8 +1,10 @@
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { correctComparisons } from "./comparisons";
-import { correctFunctions } from "./correctFunctions";
+import { correctFunctions } from "./nativeFunctions";
 import { correctEmptyTexts } from "./emptyTexts";
+import { correctLookups } from "./lookups";
 import { correctQuotedTexts } from "./quotedTexts";
+import { correctWrittenNumbers } from "./writtenNumbers";
 
 /**
  * What is corrected in the engine is private to it: on any other version than the one that was read and measured, nothing
@@ -20,7 +22,9 @@ export function correctEngine(): boolean {
       correctComparisons();
       correctEmptyTexts();
       correctFunctions();
+      correctLookups();
       correctQuotedTexts();
+      correctWrittenNumbers();
     }
   }
   return corrected;

@@ -20,7 +20,8 @@ import {
  * some 700 formulas beside another engine's.
  */
 
-type Calculate = (this: unknown, ...given: [BaseValueObject, ...BaseValueObject[]]) => BaseValueObject;
+/** A function's own step, with the cells and ranges that it is given. */
+export type Calculate = (this: unknown, ...given: [BaseValueObject, ...BaseValueObject[]]) => BaseValueObject;
 type Own = Record<string, Calculate>;
 
 const functions = new Map(
@@ -35,7 +36,7 @@ const named = (name: string) => {
 };
 
 /** Puts another step in the place of a function's own, which it is given. */
-function change(name: string, step: string, changed: (own: Calculate) => Calculate): void {
+export function change(name: string, step: string, changed: (own: Calculate) => Calculate): void {
   const { prototype } = named(name);
   const own = prototype[step];
   if (own === undefined) throw new Error(`the engine's ${name} has no ${step}`);
