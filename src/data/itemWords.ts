@@ -93,7 +93,7 @@ export const gradeMarks: ReadonlySet<string> = set(
 
 /** Words of no meaning for any field. */
 export const fillWords: ReadonlySet<string> = set(
-  "w/ w/o und and mit with the a in von aus de da di du des van y et e i en le la",
+  "w/ w/o und and mit with the a in von aus ex de da di du des van y et e i en le la",
 );
 
 /** Words of series of which no table is here: Indian, Australian and other rolled sections. */

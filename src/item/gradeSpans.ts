@@ -68,9 +68,13 @@ function longestAt(
 const isNoBeginning = (atoms: readonly Atom[], from: number): boolean =>
   atoms[from]!.kind === "mark" || isOtherDuplex(atoms, from);
 
-/** Super duplex and lean duplex are other steels than duplex. */
-const isOtherDuplex = (atoms: readonly Atom[], i: number): boolean =>
-  atoms[i]!.text === "duplex" && /^(?:super|lean|hyper)$/.test(atoms[i - 1]?.text ?? atoms[i - 2]?.text ?? "");
+/** Super duplex and lean duplex are other steels than duplex, with a dash between or without. */
+function isOtherDuplex(atoms: readonly Atom[], i: number): boolean {
+  const before = atoms[i - 1]?.kind === "mark" ? atoms[i - 2] : atoms[i - 1];
+  return atoms[i]!.text === "duplex" && before !== undefined && otherDuplex.has(before.text);
+}
+
+const otherDuplex: ReadonlySet<string> = new Set(["super", "lean", "hyper"]);
 
 function isLikely(span: readonly Atom[], next: Atom | undefined): boolean {
   const [first] = span;

@@ -26,3 +26,40 @@ it.each([
 it("own names are designations, too", () => {
   expect(spans("RD 3 shop special", ["SHOPSPECIAL"])).toEqual(["shop special"]);
 });
+
+it.each(["super", "lean", "hyper"])("%s duplex is another steel than duplex, with a dash or without", (word) => {
+  for (const text of [`${word} duplex`, `${word}-duplex`, `${word} - duplex`])
+    expect(spans(`RD 3 ${text}`)).not.toContain("duplex");
+});
+it.each(["superb duplex", "unsuper duplex", "duplex", "round duplex", "super round duplex"])(
+  "%s has duplex",
+  (text) => {
+    expect(spans(text)).toContain("duplex");
+  },
+);
+it.each([
+  ["316 L 2x2x1/4", ["316"]],
+  ["316 L", ["316 L"]],
+  ["17-4 PH", ["17-4 PH"]],
+  ["310UC96", []],
+  ["310 UC96", ["310"]],
+  ["1.4301", ["1.4301"]],
+  ["1,4301", ["1,4301"]],
+  ["41", []],
+  ["steel", []],
+  ["hss", []],
+  ["stainless", ["stainless"]],
+  ["4140 (304)", ["4140", "304"]],
+  ["4140 1018", ["4140", "1018"]],
+])("%s: %j (common practice, no source)", (text, found) => {
+  expect(spans(text)).toEqual(found);
+});
+it("a span says where it stands, and whether it is a grade", () => {
+  expect(gradeSpans(lineOf("RD 3 brass 17-4 PH"), new Set())).toEqual([
+    { from: 2, to: 2, text: "brass", strong: false },
+    expect.objectContaining({ from: 3, text: "17-4 PH", strong: true }),
+  ]);
+  expect(gradeSpans(lineOf("RD 3 shop special"), new Set(["SHOPSPECIAL"]))).toEqual([
+    { from: 2, to: 3, text: "shop special", strong: true },
+  ]);
+});

@@ -28,6 +28,24 @@ describe("atoms of a line (common practice, no source)", () => {
     ["xs XXS", "w:xs w:xxs"],
     ["Ø50", "w:dia n:50"],
     ["4140 DIA.", "n:4140 w:dia"],
+    ["3 o.d. x 2 i.d.", "n:3 w:od x:x n:2 w:id"],
+    ["3 o/d .25 w/t", "n:3 w:od n:.25 w:wt"],
+    ["a.f. 17", "w:af n:17"],
+    // Only the point behind one letter opens an abbreviation.
+    ["ab.cd 3", "w:ab w:cd n:3"],
+    ["10x round", "n:10 x:x w:round"],
+    ["odx3", "w:od x:x n:3"],
+    // "ex works" and "ex 6 m" are no E behind which an x stands.
+    ["ex 6 m", "w:ex n:6 w:m"],
+    ["1 1/4", "n:1 1/4"],
+    ["12 1/4", "n:12 1/4"],
+    ["123 1/4", "n:123 n:1/4"],
+    ["1-1/4", "n:1-1/4"],
+    ["(123456)", "c:(123456)"],
+    ["(1234567)", "n:1234567"],
+    ["[3] {4} |5|", "n:3 n:4 n:5"],
+    ["3;4,5", "n:3 n:4,5"],
+    ["qty: 5", "w:qty m:: n:5"],
     ["", ""],
   ])("%s", (line, atoms) => {
     expect(cut(line)).toBe(atoms);

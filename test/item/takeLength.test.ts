@@ -52,3 +52,36 @@ it("the length of the bar it is cut from is none of the piece", () => {
   expect(taken(line, "unread")).toBe("12 '");
   expect(takeLength(lineOf("RD 2 aus 6 m"))).toBeUndefined();
 });
+
+it.each([
+  ["L=6000 Rund 80 L=6000", "6000"],
+  [`RD 3 12-1/2" LG cut 12-1/2"`, `12-1/2"`],
+])("%s: the same words twice are one length", (text, length) => {
+  expect(takeLength(lineOf(text))).toMatchObject({ text: length });
+});
+it.each([
+  ["L=6000 Rund 80 L=3000", "the line gives more than one length: 6000 or 3000"],
+  ["12 ft RD 12.1 ft long", "the line gives more than one length: 12 ft or 12.1 ft"],
+  ["RD 3 10-12'", "a length from 10 to 12': write the one that is meant"],
+  ["10-12' RD 3", "a length from 10 to 12': write the one that is meant"],
+  ["RD 3 10-12 ft", "a length from 10 to 12 ft: write the one that is meant"],
+])("%s is refused whole: %s", (text, says) => {
+  expect(sentence(takeLength(lineOf(text)))).toBe(says);
+});
+it("a dash behind a number that is read already makes no range", () => {
+  const line = lineOf("5-12' RD 3");
+  line.roles[0] = "quantity";
+  expect(takeLength(line)).toMatchObject({ text: "12'" });
+});
+it.each(["cut", "saw", "sawn", "zuschnitt", "zugeschnitten", "gesägt"])("%s to 24 is a length", (word) => {
+  for (const to of ["to", "auf"]) {
+    const line = lineOf("RD 3");
+    const plain = (text: string) => ({ kind: "word" as const, text, typed: text, spaced: true });
+    const number = { kind: "number" as const, text: "24", typed: "24", spaced: true };
+    const atoms = [...line.atoms, plain(word), plain(to), number];
+    expect(takeLength({ ...line, atoms, roles: atoms.map(() => "" as const) })).toMatchObject({ text: "24" });
+  }
+});
+it.each(["from", "ex", "aus"])("%s 6 m is the bar's length", (word) => {
+  expect(takeLength(lineOf(`RD 2 ${word} 6 m`))).toBeUndefined();
+});

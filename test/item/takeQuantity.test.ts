@@ -18,6 +18,20 @@ it.each([
   ['RD 3 x 24" x 10 pcs', 10, "x 10 pcs"],
   ['5 @ 24"', 5, "5"],
   ["4140 pcs 5", 5, "pcs 5"],
+  ["4140 pcs 5 RD", 5, "pcs 5"],
+  ["RD 3 qty # 5", 5, "qty # 5"],
+  ["RD 3 qty = 5", 5, "qty = 5"],
+  ["RD pcs: 5", 5, "pcs : 5"],
+  ["pieces 100 RD 3", 100, "pieces 100"],
+  ["pieces 4140 RD 3", undefined, ""],
+  ["pieces 100 mm RD 3", undefined, ""],
+  ["pieces 100 x 3", undefined, ""],
+  ["pieces 12345 RD 3", undefined, ""],
+  ["1000000 pcs RD 3", 1e6, "1000000 pcs"],
+  ["1 pcs RD 3", 1, "1 pcs"],
+  ["3/4 pcs RD", undefined, ""],
+  ["10x RD 3", 10, "10 x"],
+  ["3 x (10)", 10, "(10)"],
   ["St 52 RD 3", undefined, ""],
   ["20 St 52 round", undefined, ""],
   ["12 pcs RD 3 12 pcs", 12, "12 pcs 12 pcs"],
@@ -46,4 +60,18 @@ it.each([
   const refusal = takeQuantity(lineOf(text));
   expect(refusal).toBeInstanceOf(InputError);
   expect(sentence(refusal)).toContain(part);
+});
+
+it.each([
+  ["RD 3 x 12 ea", "12 may be the quantity, or a length or grade; write for example qty 12"],
+  ["4140 pcs RD 3", "4140 may be the quantity, or a length or grade; write for example qty 4140"],
+  ["4140 pcs 5 mm", "4140 may be the quantity, or a length or grade; write for example qty 4140"],
+  ["4140 pcs 5 x 3", "4140 may be the quantity, or a length or grade; write for example qty 4140"],
+  ["4140 pcs 1/2 RD", "4140 may be the quantity, or a length or grade; write for example qty 4140"],
+  ["12 pcs qty 5", "the line gives more than one quantity: 12 or 5"],
+  ["2,5 pcs", "a quantity of 2,5 is not a whole number of pieces, 1 or more"],
+  ["0 pcs", "a quantity of 0 is not a whole number of pieces, 1 or more"],
+  ["1000001 pcs", "a quantity of 1000001 is not a whole number of pieces, 1 or more"],
+])("%s is refused whole: %s", (text, says) => {
+  expect(sentence(takeQuantity(lineOf(text)))).toBe(says);
 });

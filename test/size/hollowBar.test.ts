@@ -66,6 +66,64 @@ describe("hollowBar", () => {
     expect(bar("4 in x 2 in x 0.25 in").shape).toMatchObject({ outer: 12.7, inner: 6.35 });
     expect(bar("152x102x6.4", { family: "hss" }).shape).toMatchObject({ outer: 12.8, inner: 6.4 });
   });
+  // A European name says millimetres, unless the three numbers can only be inches: a wall under 1.5 and 24 at most.
+  it.each([
+    ["24x12x0.5", true, "box 24 in x 12 in x 0.5 in wall"],
+    ["24x24x1.5", true, "box 24 mm x 24 mm x 1.5 mm wall cold"],
+    ["25x25x1.2", true, "box 25 mm x 25 mm x 1.2 mm wall cold"],
+    ["20x1.2", true, "box 20 mm x 20 mm x 1.2 mm wall cold"],
+    ["24x12x0.5", false, "box 24 in x 12 in x 0.5 in wall"],
+  ])("%s, European name %s: %s (common practice, no source)", (text, european, says) => {
+    expect(bar(text, { european, cold: true }).text).toBe(says);
+  });
+  it.each([
+    ["6x4x1/4", "HSS 6 in x 4 in x 0.25 in wall"],
+    ["50x50x2", "HSS 50 mm x 50 mm x 2 mm wall"],
+    ["20x20x1.9", "HSS 20 in x 20 in x 1.9 in wall"],
+  ])("HSS %s: a wall of 2 and more is in millimetres (judgement)", (text, says) => {
+    expect(bar(text, { family: "hss" }).text).toBe(says);
+  });
+  it("says how the corners were made", () => {
+    expect(bar("100 mm x 60 mm x 5 mm").notes).toEqual([
+      "calculated from the nominal wall, hot finished corners (EN 10210-2)",
+    ]);
+    expect(bar("100 mm x 60 mm x 5 mm", { cold: true }).notes).toEqual([
+      "calculated from the nominal wall, cold formed corners (EN 10219-2)",
+    ]);
+    expect(bar("4 in x 2 in x 0.25 in").notes).toEqual(["calculated from the nominal wall, outside corner radius 2t"]);
+    expect(bar("100 mm x 60 mm x 5 mm", { cold: true }).text).toBe("box 100 mm x 60 mm x 5 mm wall cold");
+    expect(bar("100 mm x 60 mm x 5 mm").text).toBe("box 100 mm x 60 mm x 5 mm wall");
+  });
+  it("cold formed corners change above 6 and above 10 mm (EN 10219-2)", () => {
+    for (const [wall, outer] of [
+      [6, 2],
+      [6.1, 2.5],
+      [10, 2.5],
+      [10.1, 3],
+    ] as const) {
+      const { shape } = bar(`100 mm x 100 mm x ${wall} mm`, { cold: true });
+      expect(shape?.kind === "box" && shape.outer / wall).toBeCloseTo(outer, 9);
+    }
+  });
+  it("11 gauge is 0.120 in by the Birmingham table (ASTM A513, from memory)", () => {
+    const { text, notes } = bar("2 x 11ga", { family: "tube" });
+    expect(text).toBe("tube 2 in x 0.12 in wall");
+    expect(notes).toContain("11 gauge taken from the Birmingham table (tube)");
+  });
+  it("an inside diameter gives the wall", () => {
+    expect(readSection("tube 6 OD x 5 ID", "inch").text).toBe("tube 6 in x 0.5 in wall");
+    expect(readSection("tube 60 mm OD x 50 mm ID", "inch").text).toBe("tube 60 mm x 5 mm wall");
+  });
+  it.each([
+    ["tube 6 OD x 6 ID", "the inside diameter must be smaller than the outside diameter"],
+    [
+      "tube 6 x 3",
+      'the wall 3 in is more than half of the outside diameter 6 in; tube is written outside diameter x wall. If the second number is the inside diameter write "tube 6 OD x 3 ID"',
+    ],
+    ["box 6 x 2 x 1", "the wall 1 in is more than half of the 2 in side; box is written height x width x wall"],
+  ])("%s is refused: %s", (text, sentence) => {
+    expect(refusal(() => readSection(text, "inch"))).toEqual({ reason: "invalid", parameter: "section", sentence });
+  });
   it("a wall close to half the side leaves corners that fit", () => {
     const { shape } = bar("40 mm x 40 mm x 19 mm");
     expect(outlineArea(shapeOutline(shape!))).toBeCloseTo(40 * 40 - (4 - Math.PI) * 20 ** 2 - Math.PI, 9); // round outside, round bore of 2 mm
@@ -78,6 +136,10 @@ describe("hollowBar", () => {
         tagged.filter(({ kind }) => kind === "number"),
         "inch",
       );
-    expect(refusal(run).sentence).toContain("outside diameter");
+    expect(refusal(run)).toEqual({
+      reason: "invalid",
+      parameter: "section",
+      sentence: 'a tube needs its outside diameter; write "tube 6 OD x 5 ID" or "tube 6x0.5"',
+    });
   });
 });
