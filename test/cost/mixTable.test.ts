@@ -74,3 +74,61 @@ it("says in words where no price and no life is enough", () => {
     "never: no life is long enough",
   ]);
 });
+
+const tableOf = (rows: readonly BookRow[]) =>
+  mixTable(
+    rows,
+    weighMix(
+      rows.map(({ job }) => job),
+      60,
+    ),
+  );
+it("a few grades are named, each once, and the rest counted (definition)", () => {
+  const cheap = way(6000, 30, 12_000, 10);
+  const dear = way(6000, 10, 6000, 1000);
+  const grades = ["A", "B", "C", "D", "E", "F", "G", "H", "I", "J", "J"];
+  const note = (list: readonly string[]) =>
+    tableOf(list.map((grade, i) => row(i + 1, grade, dear, cheap))).find(
+      ({ what }) => what === "each job with the cheaper",
+    )!.note;
+  expect(note(grades)).toBe("carbide for A, B, C, D, E, F, G, H and 2 more; bi-metal for none");
+  expect(note(grades.slice(0, 8))).toBe("carbide for A, B, C, D, E, F, G, H; bi-metal for none");
+});
+it("jobs that only one class, or neither, can make (definition)", () => {
+  const [one, two] = [way(6000, 10, 6000, 100), way(3000, 12, 6000, 300)];
+  const rows = tableOf([
+    row(1, "A", one, undefined),
+    row(2, "B", undefined, two),
+    row(3, "C", undefined, undefined),
+    row(4, "D", one, one),
+  ]);
+  expect(rows.slice(0, 5).map(({ what, cheaper, saving, area }) => [what, cheaper, saving, area])).toEqual([
+    ["size 1", "bi-metal only", undefined, 6000],
+    ["size 2", "carbide only", undefined, 3000],
+    ["size 3", "neither", undefined, undefined],
+    ["size 4", "equal", 0, 6000],
+    ["all jobs", undefined, expect.anything(), 15_000],
+  ]);
+  expect(rows[4]).toMatchObject({ cuts: 30, note: "2 that one class cannot make stand with the other in both" });
+  expect(tableOf([row(3, "C", undefined, undefined)]).map(({ what }) => what)).toEqual(["size 3", "verdict"]);
+});
+it("the blades to order stand by class and pitch, in their order", () => {
+  const pitched = (pitch: string, area: number): JobWay => ({ ...way(area, 10, 6000, 100), pitch });
+  const rows = tableOf([
+    row(1, "A", pitched("4/6", 3000), undefined),
+    row(2, "B", pitched("2/3", 6000), undefined),
+    row(3, "C", pitched("4/6", 3000), undefined),
+    row(4, "D", undefined, pitched("3/4", 6000)),
+  ]).filter(({ what }) => (what as string).startsWith("to order"));
+  expect(rows.map((r) => [r.what, r.area, r["bi-metalBlades"], r.carbideBlades, r.note])).toEqual([
+    ["to order: bi-metal 2/3", 6000, 1, undefined, "if each job takes the cheaper"],
+    ["to order: bi-metal 4/6", 6000, 1, undefined, "if each job takes the cheaper"],
+    ["to order: carbide 3/4", 6000, undefined, 1, "if each job takes the cheaper"],
+  ]);
+});
+it("limits that exist say at which costs", () => {
+  const rows = tableOf([row(1, "A", way(6000, 10, 6000, 100), way(6000, 30, 12_000, 300))]);
+  expect(rows.find(({ what }) => what === "highest carbide price")!.note).toBe(
+    "both classes then cost the same over the jobs that both can make",
+  );
+});

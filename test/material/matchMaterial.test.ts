@@ -115,3 +115,12 @@ it("upper and lower case and outer blanks never change the answer", () => {
   for (const text of ["x5crni18-10", "en aw-6082 t6", "17-4ph h900", "grade 2 titanium", "a500 gr b"])
     expect(match(` ${text.toUpperCase()} `).material).toBe(match(text).material);
 });
+
+it("iron is cast iron, and no steel is (definition)", () => {
+  expect(matchMaterial("iron GG25", []).material.family).toBe("cast iron");
+  expect(() => matchMaterial("iron 304", [])).toThrow();
+});
+it("up to three designations of one piece are read, four are not", () => {
+  expect(matchMaterial("304/1.4301/S30400", []).material.grade).toBe("304");
+  expect(() => matchMaterial("304/1.4301/S30400/304", [])).toThrow();
+});

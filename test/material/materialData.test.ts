@@ -64,3 +64,15 @@ describe("materialData", () => {
     }
   });
 });
+
+it("designations, sources and marks stand apart by their own signs", () => {
+  const { designations, sources, confidence } = data("304");
+  expect(designations.split("; ")).toContain("W.-Nr. 1.4301");
+  expect(sources).toContain("; bi-metal band speed: Machinery's Handbook, 31st ed., p. 1245");
+  expect(confidence.split(", ")).toEqual(
+    expect.arrayContaining(["density seen in its source", "bi-metal band speed read"]),
+  );
+  // As many of each as there are values.
+  expect(confidence.split(", ").length).toBeGreaterThan(4);
+  expect(data("304").readAs).toBe("AISI 304");
+});

@@ -8,6 +8,22 @@ const like = findMaterial("316L", []);
 const none = { rateFactor: undefined, density: undefined, price: undefined };
 
 describe("ownMaterial", () => {
+  it("the sentence of a value out of range names it with its unit", () => {
+    const facts = (own: Partial<OwnMaterial>) => {
+      try {
+        ownMaterial({ name: "X", like, ...none, ...own });
+      } catch (error) {
+        return error;
+      }
+      throw new Error("not refused");
+    };
+    for (const [own, quantity] of [
+      [{ rateFactor: 21 }, "ratio"],
+      [{ density: 0.9e-6 }, "density"],
+      [{ price: 0 }, "pricePerMass"],
+    ] as const)
+      expect(JSON.stringify(facts(own))).toContain(`"quantity":"${quantity}"`);
+  });
   it("takes from the like grade what the shop does not state", () => {
     expect(ownMaterial({ name: "  Pump shaft bar ", like, ...none })).toEqual({
       ...like,

@@ -46,3 +46,21 @@ it.each([
 it("says where the stock is short", () => {
   expect(lp(order([[2900, 5]], [[3000, 2]])).isShort).toBe(true);
 });
+
+it.each([
+  // Two bars at half the price, the other eight at the full one; then more cheap bars than are wanted.
+  ["2 of the cheap bars", 2, 2 * 50 + 8 * 100],
+  ["20 of the cheap bars", 20, 10 * 50],
+])("the bound with a stock of %s is what the order costs (by hand)", (_, quantity, cost) => {
+  const { bound, patterns } = lp(
+    order(
+      [[100, 10]],
+      [
+        [100, quantity, 50],
+        [100, null, 100],
+      ],
+    ),
+  );
+  const one = patterns.find(([{ stock }]) => stock === 0)![0].cost / 50;
+  expect(bound / one).toBeCloseTo(cost, 3);
+});

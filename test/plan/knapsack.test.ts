@@ -42,3 +42,8 @@ it("cut off, it gives a value that is not below the best", () => {
   ];
   expect(solve(101, values, widths, most, 2).value).toBeGreaterThanOrEqual(byTable(101, values, widths, most));
 });
+
+it("cut off, it gives the filling in parts: the best per width first, as many as there are (by hand)", () => {
+  // 2 of 17 and 2 of 16 leave 35 of 101 for 35/13 of the third.
+  expect(solve(101, [31, 29, 23], [17, 16, 13], [2, 2, 9], 2).value).toBeCloseTo(62 + 58 + (35 / 13) * 23, 9);
+});

@@ -35,3 +35,33 @@ it("none is ever above the best of every plan", () => {
     expect(bounds.changes).toBeLessThanOrEqual(changes);
   }
 });
+
+it("the first jobs by due date, all of them, without the help of prices (by hand)", () => {
+  // Finishes at 20, 40 and 60, each due at 20: 0 + 20 + 40; no plan of lateness 0 is known, so prices are not asked.
+  const three = Array.from({ length: 3 }, () => ({ minutes: [20], due: 1 / 3 }));
+  expect(of(three, 1, 0, 0).late).toBe(60_000);
+  // The second of two is due late: only the first alone is late.
+  expect(
+    of(
+      [
+        { minutes: [60], due: 0.5 },
+        { minutes: [60], due: 9 },
+      ],
+      1,
+      0,
+      0,
+    ).late,
+  ).toBe(30_000);
+});
+it("prices prove more than sorted finishes do (by hand)", () => {
+  // 10 due 10, 10 due 30, 50 due 20: sorted finishes 10, 20, 70 against 10, 20, 30 say 40; the best plan is 50 late.
+  const jobs = [
+    { minutes: [10], due: 1 / 6 },
+    { minutes: [10], due: 1 / 2 },
+    { minutes: [50], due: 1 / 3 },
+  ];
+  expect(of(jobs, 1, 0, 0).late).toBe(40_000);
+  const { late } = of(jobs, 1, 0, 50_000);
+  expect(late).toBeGreaterThan(40_000);
+  expect(late).toBeLessThanOrEqual(50_010);
+});

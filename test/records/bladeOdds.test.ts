@@ -79,3 +79,18 @@ describe("BLADEODDS", () => {
     );
   });
 });
+
+it.each([
+  [[3100], [6500, 7000, 6000], "1 and 3 blades: at least 3 of each are needed"],
+  [[3100, 3300, 3400], [6500], "3 and 1 blades: at least 3 of each are needed"],
+  [[3100], [6200], "one blade each proves nothing below twice the life: here the offer cut 2 times the area"],
+])("%j against %j is refused whole", (currentLives, offerLives, says) => {
+  let got = "";
+  try {
+    bladeOdds({ ...base, currentLives, offerLives });
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    got = error.problem.replace(/\{(\w+)\}/g, (_, name: string) => String(error.facts[name]));
+  }
+  expect(got).toBe(says);
+});

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cutAtFactor } from "../../src/records/cutAtFactor";
+import { once } from "../../src/once";
 import { fitLog, type SolvedCut } from "../../src/records/fitLog";
 import { solveFactor } from "../../src/records/solveFactor";
 import { work } from "../cutting/fixture";
@@ -10,8 +11,12 @@ const solved = (group: string, run: SolvedCut["run"], minutes: number, row: numb
   run,
   factor: solveFactor((f) => run(f).minutes, minutes),
 });
-const free = cutAtFactor({ ...work("round 4", "304"), pitch: undefined });
-const held = cutAtFactor({ ...work("round 7", "304", "bi-metal", { maximumFeed: 0.5 }), pitch: undefined });
+const freeOf = once(() => cutAtFactor({ ...work("round 4", "304"), pitch: undefined }));
+const free: SolvedCut["run"] = (factor) => freeOf()(factor);
+const heldOf = once(() =>
+  cutAtFactor({ ...work("round 7", "304", "bi-metal", { maximumFeed: 0.5 }), pitch: undefined }),
+);
+const held: SolvedCut["run"] = (factor) => heldOf()(factor);
 
 describe("the fit of a log", () => {
   it("leaves out what another limit holds, by the factor of its group and not by its own", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { printText } from "../../functions/kinds/sentence";
+import { once } from "../../src/once";
 import { tune } from "../../src/records/tune";
 import { shop } from "../cutting/fixture";
 import { logOf, minutesAt, normals, type Line } from "./log";
@@ -23,14 +24,14 @@ const sizes = [
 ];
 const values = (lines: readonly Line[]): ReadonlyMap<string, number> =>
   new Map(tune(logOf(lines)).map((r) => [r.label as string, r.value]));
-const nominal = new Map<string, number>(
-  grades.flatMap(([grade]) => sizes.map((size) => [`${size}|${grade}`, minutesAt(size, grade, 1)] as const)),
+const nominal = once(
+  () => new Map(grades.flatMap(([grade]) => sizes.map((size) => [`${size}|${grade}`, minutesAt(size, grade, 1)]))),
 );
 /** Minutes at a factor on a saw that limits nothing: in proportion. */
 const cut = (size: string, grade: string, y: number): Line => ({
   size,
   grade,
-  minutes: nominal.get(`${size}|${grade}`)! / Math.exp(y),
+  minutes: nominal().get(`${size}|${grade}`)! / Math.exp(y),
 });
 
 interface World {

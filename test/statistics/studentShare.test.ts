@@ -29,3 +29,21 @@ describe("share of Student's distribution below t", () => {
     expect(studentShare(t, df)).toBeCloseTo(integrated(t, df), 9);
   });
 });
+
+describe("published values of Student's distribution (tables of t, two decimals more than printed there)", () => {
+  // t with 97.5 % below it: 12.706, 4.303, 2.571, 2.228, 1.980 for 1, 2, 5, 10, 120 degrees.
+  it.each([
+    [12.7062, 1],
+    [4.30265, 2],
+    [2.57058, 5],
+    [2.22814, 10],
+    [1.97993, 120],
+  ])("t %f, df %d: 0.975 and, below, 0.025", (t, df) => {
+    expect(studentShare(t, df)).toBeCloseTo(0.975, 5);
+    expect(studentShare(-t, df)).toBeCloseTo(0.025, 5);
+  });
+  it("far out it is 0 and 1", () => {
+    expect(studentShare(1e200, 3)).toBe(1);
+    expect(studentShare(-1e200, 3)).toBe(0);
+  });
+});

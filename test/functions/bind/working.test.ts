@@ -246,3 +246,34 @@ describe("WORKING", () => {
     expect(call(working, [[["=saw.mass"]], [["round 4"]], [[10]], [["A36"]]], memo)[0]![0]).toBe("step");
   });
 });
+
+describe("units of a working", () => {
+  const units = (formula: string): ReadonlyMap<string, string> =>
+    new Map(
+      of(formula)
+        .slice(1)
+        .filter((row) => row[5] !== "the same, in your units")
+        .map((row) => [String(row[0]), String(row[4])]),
+    );
+  it("are the core's, which the formulas use, whatever the sheet shows (docs/method.md)", () => {
+    const data = units('SAW.CUTDATA("round 4", "304", "bi-metal", "all", , {"Units","inch";"Motor power",5})');
+    expect(data.get("band speed to set")).toBe("mm/min");
+    expect(data.get("mean chip thickness")).toBe("mm");
+    expect(data.get("low rate") ?? data.get("high rate")).toBe("mm²/min");
+    expect(data.get("greatest power at the band")).toBe("W");
+    expect(data.get("greatest cutting force")).toBe("N");
+    expect(data.get("minutes at the high rate")).toBe("min");
+    expect(data.get("teeth in the cut")).toBe("");
+    const mass = units('SAW.MASS("round 4", 12, "304")');
+    expect([...mass.values()]).toEqual(expect.arrayContaining(["mm²", "kg/mm³", "kg", "mm"]));
+  });
+  it("the answer stands once more in the caller's units, where those are others", () => {
+    const last = (formula: string) => of(formula).at(-1)!;
+    // 1 in² = 645.16 mm².
+    const table = of('SAW.CUTRATE("round 4", "304", "bi-metal")');
+    const [core, shown] = table.slice(-2) as [Cell[], Cell[]];
+    expect(shown.slice(4)).toEqual(["in²/min", "the same, in your units"]);
+    expect(Number(core[3]) / Number(shown[3])).toBeCloseTo(645.16, 9);
+    expect(last('SAW.CUTTIME("round 4", 12)')[5]).not.toBe("the same, in your units");
+  });
+});
