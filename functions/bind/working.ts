@@ -44,10 +44,7 @@ function inUnits({ name, symbol, value, unit }: Step, units: Units): Cell[][] {
 
 /** Rows of a working: the steps, and at the end the answer in the caller's units; or the one row of a refusal. */
 function rowsOf(steps: readonly Step[] | CellError, units: Units): Cell[][] {
-  if (steps instanceof CellError)
-    return [
-      ["refused", "", "", steps.text === "" ? `${steps.code} comes from a cell that it reads` : steps.text, "", ""],
-    ];
+  if (steps instanceof CellError) return [["refused", "", "", steps.text, "", ""]];
   return [
     ...steps.map((s): Cell[] => [s.name, s.symbol, s.formula, valueCell(s.value, units), unitOf(s.unit), s.source]),
     ...inUnits(steps[steps.length - 1]!, units),

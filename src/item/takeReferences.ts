@@ -48,7 +48,8 @@ function aside({ atoms, roles }: Line, i: number): void {
     roles.fill("unread", from, i + k.priceAtoms.value + 1);
     return;
   }
-  const weighed = from === i && textAt(atoms, i - 1) !== "x" && referenceTails.has(textAt(atoms, i + 1));
+  const weighed =
+    from === i && textAt(atoms, i - 1) !== "x" && referenceTails.has(textAt(atoms, i + 1)) && !isLead(atoms, i + 1);
   const marked = from < i && leads.has(atoms[from]!.text);
   if (!weighed && !marked) return;
   let to = weighed ? i + 1 : i;
@@ -59,6 +60,10 @@ function aside({ atoms, roles }: Line, i: number): void {
 /** A sign joined to what stands behind it. */
 const isGlued = (atoms: Line["atoms"], i: number): boolean =>
   (!atoms[i]!.spaced && atoms[i - 1]?.kind === "mark") || (textAt(atoms, i - 1) === "@" && isRate(atoms, i));
+
+/** €45: the sign of the number that it is joined to, not of the one before. */
+const isLead = (atoms: Line["atoms"], i: number): boolean =>
+  leads.has(textAt(atoms, i)) && atoms[i + 1]?.kind === "number" && !atoms[i + 1]!.spaced;
 
 /** 62/kg, 1.25/lb. */
 function isRate(atoms: Line["atoms"], i: number): boolean {

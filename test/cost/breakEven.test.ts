@@ -160,3 +160,26 @@ describe("kerf", () => {
     expect((verdict as readonly unknown[])[0]).toBe("Equal at a saw hour value of 0; above it the offer wins.");
   });
 });
+
+it("the verdict at a value whole: saves, costs more, equal (by hand)", () => {
+  // 100/10000 + 60/(60·10) = 0.11 in use; offers 0.05 + p/20000: p = 0 saves 0.06, p = 2000 costs 0.04 more.
+  const current = { price: 100, life: 10_000, rate: 10 };
+  const at = (price: number) => {
+    const { verdict } = breakEven({ current, offer: { price, life: 20_000, rate: 20 }, sawHourValue: 60, change: 0 });
+    return verdict;
+  };
+  const money = (number: number) =>
+    expect.objectContaining({ number: expect.closeTo(number, 9) as number, quantity: "money" }) as unknown;
+  const texts = (price: number) => JSON.stringify(at(price));
+  expect(texts(200)).toContain(
+    "At {value} a saw hour the offer saves {saving} per unit of area, {share} %; it pays up to a price of {price}.",
+  );
+  expect(texts(2000)).toContain(
+    "At {value} a saw hour the offer costs {saving} more per unit of area, {share} %; it pays up to a price of {price}.",
+  );
+  expect(texts(1200)).toContain("At {value} a saw hour both cost the same.");
+  const facts = (price: number) =>
+    [at(price)].flat().find((t) => typeof t !== "string" && "saving" in (t as { facts: object }).facts);
+  expect(facts(200)).toMatchObject({ facts: { value: money(60), saving: money(0.05), price: money(1200) } });
+  expect(facts(2000)).toMatchObject({ facts: { value: money(60), saving: money(0.04), price: money(1200) } });
+});

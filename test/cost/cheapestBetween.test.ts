@@ -40,3 +40,12 @@ describe("the saw hour values between which a blade is the cheapest", () => {
     expect(accepted).toBe(1);
   });
 });
+
+it("blades of the same hours: the cheaper one at every value, both where they cost the same but for rounding", () => {
+  const free = { ...a, price: 0, kerf: 2 };
+  expect(cheapestBetween({ blade: free, all: [free, { ...free, kerf: 2 * (1 - 1e-12) }] })).toEqual({
+    from: 0,
+    to: Infinity,
+  });
+  expect(cheapestBetween({ blade: free, all: [free, { ...free, kerf: 1.999 }] })).toBeUndefined();
+});

@@ -6,6 +6,7 @@ import { readSection } from "../../src/section/readSection";
 import { sectionProfile } from "../../src/section/sectionProfile";
 import type { Shape } from "../../src/section/shape";
 import { defaultShop } from "../../src/shop/defaultShop";
+import { soundRefusal } from "../soundRefusal";
 import type { Shop } from "../../src/shop/shop";
 
 export const shape = (text: string): Shape => {
@@ -45,7 +46,8 @@ export function refused(run: () => unknown): {
     value = thrown;
   }
   if (!(value instanceof InputError)) throw new Error(`not refused: ${String(value)}`);
-  return { reason: value.reason, parameter: value.parameter, problem: value.problem };
+  const { reason, parameter, problem } = soundRefusal(value);
+  return { reason, parameter, problem };
 }
 
 /** Runs a law over draws of which some have no answer, and says what share had one. */

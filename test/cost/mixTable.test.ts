@@ -132,3 +132,8 @@ it("limits that exist say at which costs", () => {
     "both classes then cost the same over the jobs that both can make",
   );
 });
+
+it("where both classes can make every job nothing is noted beside all jobs", () => {
+  const rows = tableOf([row(1, "A", way(6000, 10, 6000, 100), way(6000, 30, 12_000, 300))]);
+  expect(rows.find(({ what }) => what === "all jobs")!.note).toBe("");
+});

@@ -34,3 +34,22 @@ it("a length that only one unit can have is refused", () => {
   expect(both("W12X50 x 24 LG").length).toBeInstanceOf(InputError);
   expect(both("W12X50").length).toBeInstanceOf(InputError);
 });
+
+it("refusals whole", () => {
+  const says = (value: unknown): string => {
+    const { problem, facts } = value as InputError;
+    return problem.replace(/\{(\w+)\}/g, (_, name: string) => {
+      const fact = facts[name]!;
+      return typeof fact === "string" ? fact : `${fact.number} ${fact.quantity}`;
+    });
+  };
+  expect(says(both("round 20").size)).toBe(
+    "no unit is written: round 20 in or round 20 mm? Write the unit, or give units",
+  );
+  // 300 in are 7620 mm.
+  expect(says(both("W12X50 x 300 LG").length)).toBe(
+    "no unit is written: 7620 length or 300 length? Write the unit, or give units",
+  );
+  expect(says(both("W12X50").length)).toContain("the line gives no length");
+  expect(both('W12X50 x 300" LG').length).toBeCloseTo(7620, 9);
+});

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { InputError } from "../../src/errors";
+import { soundRefusal } from "../soundRefusal";
 
 /** Rows of a fixture whose cells are parted by " | "; comment lines left out. */
 export function fixture(name: string): string[][] {
@@ -12,5 +13,6 @@ export function fixture(name: string): string[][] {
 /** The sentence of a refusal, with its facts put in. */
 export function sentence(value: unknown): string {
   if (!(value instanceof InputError)) throw new Error(`not refused: ${JSON.stringify(value)}`);
+  if (soundRefusal(value).parameter === "") throw new Error("a refusal of a line without its argument");
   return value.problem.replace(/\{(\w+)\}/g, (_, name: string) => String(value.facts[name]));
 }

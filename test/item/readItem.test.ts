@@ -309,3 +309,11 @@ describe("laws", () => {
     );
   });
 });
+
+it("a number alone is a grade, and in the unit given, inch without one", () => {
+  const item = readItem(4140, undefined, []);
+  expect(item.material).toContain("4140");
+  expect(sentence(item.length)).toContain("4140 is only a number: the line gives no length");
+  expect(sentence(item.quantity)).toContain("4140 is only a number: the line gives no quantity");
+  expect(readItem(4140, "metric", []).material).toBe(item.material);
+});

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { InputError } from "../../src/errors";
 import { takeLength } from "../../src/item/takeLength";
 import { sentence } from "./fixture";
 import { lineOf, taken } from "./line";
@@ -84,4 +85,23 @@ it.each(["cut", "saw", "sawn", "zuschnitt", "zugeschnitten", "gesägt"])("%s to 
 });
 it.each(["from", "ex", "aus"])("%s 6 m is the bar's length", (word) => {
   expect(takeLength(lineOf(`RD 2 ${word} 6 m`))).toBeUndefined();
+});
+
+it.each([
+  ["RD 3 - 24 LG", "24"],
+  ["RD 3 x 24 LG", "24"],
+  ["2 M 10x9", undefined],
+  ["RD 3 x 2m", "2m"],
+  ["RD 3 x 2 m", "2 m"],
+  ["L: 24 RD 3", "24"],
+  ["L 24 RD", "24"],
+  ["L 24", undefined],
+  ["3 length 24 RD", undefined],
+  ["4140 length 24 RD", "24"],
+  ["RD 3 length 24", "24"],
+  ["dia 3 length 24", "24"],
+  ["3 dia length 24", "24"],
+])("%s: %s", (text, length) => {
+  const got = takeLength(lineOf(text));
+  expect(got instanceof InputError ? sentence(got) : got?.text).toBe(length);
 });

@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { InputError } from "../../src/errors";
 import { takeMaterial } from "../../src/item/takeMaterial";
 import { sentence } from "./fixture";
-import { lineOf } from "./line";
+import { lineOf, taken } from "./line";
 
 it.each([
   ["4140 HT RD 3", "4140-ht"],
@@ -41,4 +41,43 @@ it.each([
   const { grade } = takeMaterial(lineOf(text), []);
   expect(grade).toBeInstanceOf(InputError);
   expect(sentence(grade)).toContain(part);
+});
+
+it.each([
+  ["RD 3 in", "the line names no material"],
+  ["steel RD", "steel names no single material; write the grade"],
+])("%s is refused whole: %s", (text, says) => {
+  expect(sentence(takeMaterial(lineOf(text), []).grade)).toBe(says);
+});
+it.each([
+  ["inconel 625 RD", "N06625"],
+  ["inconel-625 RD", "N06625"],
+  ["inconel alloy 625 RD", "N06625"],
+  ["RD monel k500", "N05500"],
+  ["RD monel k-500", "N05500"],
+])("%s: the number behind the family is its alloy (designations: src/data/materials.ts)", (text, uns) => {
+  const { grade, numbers } = takeMaterial(lineOf(text), []);
+  expect(grade instanceof InputError ? sentence(grade) : grade.designations.map((d) => d.text)).toContain(uns);
+  expect(numbers).toEqual([]);
+});
+it("says which bare numbers were grades, what was assumed, and what is read", () => {
+  const line = lineOf("RD 3 4140 steel");
+  const { numbers, note } = takeMaterial(line, []);
+  expect(numbers).toEqual([2]);
+  expect(note).toMatch(/^condition not stated: /);
+  expect(taken(line, "material")).toBe("4140");
+  expect(taken(line, "read")).toBe("steel");
+  expect(takeMaterial(lineOf("RD 3 S355J2"), []).numbers).toEqual([]);
+  expect(takeMaterial(lineOf("RD 3"), []).note).toBe("");
+});
+it.each([
+  ["titanium grade 2 RD", "ti-2"],
+  ["ti grade 2 RD", "ti-2"],
+  ["ti gr 5 RD", "ti-6al-4v"],
+])("%s: %s", (text, key) => {
+  expect(takeMaterial(lineOf(text), []).grade).toMatchObject({ key });
+});
+it("quenched and tempered anywhere are one condition", () => {
+  for (const text of ["4140 RD quenched and tempered", "quenched tempered RD 4140", "4140 QT RD"])
+    expect(takeMaterial(lineOf(text), []).grade).toMatchObject({ key: "4140-ht" });
 });

@@ -40,3 +40,36 @@ it.each([
   takeReferences(line);
   expect(taken(line, "unread")).toBe(aside);
 });
+
+it.each([
+  ["RD 3 62/kg", "62 / kg"],
+  ["RD 3 @ 62/kg", "@ 62 / kg"],
+  ["RD 3 @ 24", ""],
+  ["x 62/kg", ""],
+  ["no 12345 RD 3", "no 12345"],
+  ["5 no 12345 RD", ""],
+  ["PO: 12345 RD 3", "PO : 12345"],
+  ["PO # 12345 RD 3", "PO # 12345"],
+  ["PO RD 3", ""],
+  ["PO", ""],
+  ["DIN 1.4301 RD 3", ""],
+  ["Werkstoff 1,4301", ""],
+  ["EN 12 RD 3", ""],
+  ["EN 123456 RD 3", ""],
+  ["EN 100 RD 3", "EN 100"],
+  ["PO 12 mm", ""],
+  ["PO 12 ft", ""],
+  ["25 kg x 3", "25 kg"],
+  ["x 25 kg", ""],
+  ["RD 3 EN10060", "EN 10060"],
+  ["RD 3 DINEN10060", "DINEN10060"],
+  // The sign belongs to the number that it is joined to.
+  ["RD 3 €45", "€ 45"],
+  ["RD 3 45€", "45 €"],
+  ["RD 3 45 €", "45 €"],
+  ["RD 3 ±0.1", "± 0.1"],
+])("%s: %s is set aside (common practice, no source)", (text, aside) => {
+  const line = lineOf(text);
+  takeReferences(line);
+  expect(taken(line, "unread")).toBe(aside);
+});

@@ -4,6 +4,7 @@ import type { Units } from "../../src/quantities";
 import { readSection } from "../../src/section/readSection";
 import { sectionProfile } from "../../src/section/sectionProfile";
 import type { Shape } from "../../src/section/shape";
+import { soundRefusal } from "../soundRefusal";
 
 /** Rows of a fixture: comment lines and the heading left out, quoted cells unquoted. */
 export function fixture(name: string): string[][] {
@@ -26,6 +27,7 @@ export function refusal(run: () => unknown): { reason: string; parameter: string
     run();
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
+    if (soundRefusal(error).parameter === "") throw new Error("a refusal of a size or length without its argument");
     const sentence = error.problem.replace(/\{(\w+)\}/g, (_, name: string) => String(error.facts[name]));
     return { reason: error.reason, parameter: error.parameter, sentence };
   }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { readSection } from "../../src/section/readSection";
 import { plainBar } from "../../src/size/plainBar";
 import { sizeTokens } from "../../src/size/sizeTokens";
 import { refusal } from "../section/fixture";
@@ -25,4 +26,11 @@ describe("plainBar (EN 10058 to EN 10061: sharp nominal corners)", () => {
   ] as const)("%s %s is refused: %s", (family, text, part) => {
     expect(refusal(() => plainBar(family, numbers(text), "inch")).sentence).toContain(part);
   });
+});
+
+it("a wall is refused for a round, and is the thickness of a flat; sizes of a tee keep their order", () => {
+  const text = (size: string) => readSection(size, "inch").text;
+  expect(() => text("round 6 x 0.5 wall")).toThrow();
+  expect(text("flat 1x6")).toBe("flat 6 in x 1 in");
+  expect(text("tee 3x4x1/2")).toBe("tee 3 in x 4 in x 0.5 in");
 });

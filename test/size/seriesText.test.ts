@@ -41,3 +41,17 @@ it.each([
 ])("%s stays", (text) => {
   expect(seriesText(text)).toBe(text);
 });
+
+it.each([
+  ["#5 rebar", "round 0.625 in"],
+  ["no. 5 rebar", "round 0.625 in"],
+  ["no 8 rebar", "round 1 in"],
+  ["rebar #3", "round 0.375 in"],
+  ["rebar no.11", "round 1.41 in"],
+  ["rebar 16 mm", "round 16 mm"],
+  ["rebar #2", "rebar #2"],
+  ["2 #5 rebar", "2 #5 rebar"],
+  ["rebar #5 x 20", "rebar #5 x 20"],
+])("%s is %s (ASTM A615)", (plain, text) => {
+  expect(seriesText(plain)).toBe(text);
+});

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { number } from "../../../functions/kinds";
-import { CellError, type Range } from "../../../functions/kinds/cell";
-import { each, entry } from "../../../functions/bind/entry";
-import { words, run, text0, add, inches, both, rows, price, huge, label } from "./fixture";
+import { blade, length, number, pitch, section, text } from "../../../functions/kinds";
+import { CellError, type Cell, type Range } from "../../../functions/kinds/cell";
+import { column, each, entry, fromBlock, type Param } from "../../../functions/bind/entry";
+import { words, run, text0, add, inches, both, fed, rows, price, huge, label } from "./fixture";
 
 describe("ranges", () => {
   it("give a result per row, spread a single value, and cross a column with a row", () => {
@@ -152,4 +152,141 @@ describe("results", () => {
     });
     expect(() => run(broken, 1)).toThrow(TypeError);
   });
+});
+
+describe("what every call is asked first", () => {
+  const code = (cells: Cell[][]): string => (cells[0]![0] as CellError).code;
+  it("an error in units, show or settings goes out, the five that hosts send as they are", () => {
+    for (const error of ["#N/A", "#DIV/0!", "#NUM!"]) {
+      expect(code(run(inches, 2, new CellError(error)))).toBe(error);
+      expect(code(run(both, 2, new CellError(error)))).toBe(error);
+      expect(code(run(fed, 2, [["Units", new CellError(error)]]))).toBe(error);
+    }
+    expect(text0(run(inches, 2, new CellError("#REF!")))).toBe("units is #REF!");
+  });
+  it("a blank cell, an empty text and 0 are no units and no shop block", () => {
+    for (const nothing of [null, "", 0]) {
+      expect(run(inches, 2, [[nothing]])).toEqual(run(inches, 2));
+      expect(run(fed, 5, [[nothing, nothing]])).toEqual(run(fed, 5));
+    }
+  });
+  it("units are one value; a shop block that must be given is asked for", () => {
+    expect(text0(run(inches, 2, [["inch"], ["inch"]]))).toBe("units takes one value, not a range");
+    expect(text0(run(inches, 2, [["inch", "inch"]]))).toBe("units takes one value, not a range");
+    const wanted = { ...fed, takes: { ...fed.takes, settings: "required" as const } };
+    expect(text0(run(wanted as never, 5, null))).toBe("settings is empty; point it at the shop block");
+  });
+  it("the units of a shop block hold where the function takes units, and are the answer's", () => {
+    const metric: Range = [["Units", "metric"]];
+    const sized = (units: boolean) =>
+      entry({
+        ...words,
+        run: ({ a }: { readonly a: number }) => a,
+        params: { a: each(number("size"), "") },
+        takes: { settings: "optional", ...(units ? { units: true as const } : {}) },
+        result: { form: "cell", as: "size", help: "" },
+      });
+    expect(text0(run(sized(true), -2, metric))).toBe("a must be more than 0 mm; it is -2 mm");
+    expect(text0(run(sized(false), -2, metric))).toBe("a must be more than 0 in; it is -2 in");
+    expect(text0(run(sized(true), -2, metric, "inch"))).toBe("a must be more than 0 in; it is -2 in");
+  });
+  it("a size is read and given in inches: 2 in is 50.8 mm inside", () => {
+    const inside = { ...inches, result: { form: "cell", as: "count", help: "" } as const };
+    expect(run(inside, 2)).toEqual([[expect.closeTo(50.8, 12)]]);
+    expect(run(inches, 2)).toEqual([[2]]);
+  });
+});
+
+describe("refusals whole", () => {
+  it("a card and a table are of one item", () => {
+    expect(text0(run(both, [[1], [2]], "card"))).toBe("show: a card is for one item; here are 2");
+    const many = entry({
+      ...words,
+      run: ({ n }: { readonly n: number }) => [{ depth: n }],
+      // WORKING makes a table of any entry, whose arguments may be ranges.
+      params: { n: each(number("count"), "") as never },
+      takes: {},
+      result: { form: "table", columns: { depth: column("size", "") } },
+    });
+    for (const [cells, items] of [
+      [[[1], [2]], 2],
+      [
+        [
+          [1, 2],
+          [3, 4],
+        ],
+        4,
+      ],
+    ] as const)
+      expect(text0(run(many, cells as never))).toBe(`this table is for one item; here are ${items}`);
+  });
+  it("a call that would fill too many cells", () => {
+    const long: Range = Array.from({ length: 50_001 }, () => [1, 2]);
+    expect(text0(run(add, long))).toBe(
+      "this call would fill 100002 cells; at most 100000 are filled: use a smaller range",
+    );
+    expect(
+      text0(
+        run(
+          both,
+          long.map(([a]) => [a!]),
+          "all",
+        ),
+      ),
+    ).toBe("this call would fill 150003 cells; at most 100000 are filled: use a smaller range");
+  });
+  it("a number that no cell can hold", () => {
+    expect(text0(run(huge, null))).toBe("the result is not a number that a cell can hold");
+  });
+  it("a card and a table of a refused item are its one cell", () => {
+    expect(run(both, "x", "card")).toEqual([[expect.any(CellError)]]);
+    expect(text0(run(both, "x", "card"))).toBe("a is text, not a number");
+    expect(run(rows, "x")).toEqual([[expect.any(CellError)]]);
+  });
+  it("an empty argument, by its kind", () => {
+    const says = (param: Param<never>): string =>
+      text0(
+        run(
+          entry({
+            ...words,
+            run: () => 1,
+            params: { a: param },
+            takes: { settings: "optional", units: true },
+            result: { form: "cell", as: "count", help: "" },
+          } as never),
+          null,
+        ),
+      );
+    expect(says(each(number("count"), "") as never)).toBe("a is empty or 0");
+    expect(says(each(number("count", { zeroIsValue: true }), "") as never)).toBe("a is empty");
+    expect(says(each(text, "") as never)).toBe("a is empty");
+    expect(says(each(blade, "") as never)).toBe("a is empty or 0");
+    expect(says(each(length(), "") as never)).toBe("a is empty or 0");
+    expect(says(each(pitch, "") as never)).toBe("a is empty or 0");
+    expect(says(each(section, "") as never)).toBe(
+      'a is empty. A size without quotes, such as W12, is a cell\'s address: put it in quotes, "W12x50"',
+    );
+    expect(says(fromBlock(each(length(), ""), "stockLength") as never)).toBe(
+      "a is empty or 0, and the shop block does not give it",
+    );
+  });
+  it("0 is no number where nothing is meant by it, and a number where it is", () => {
+    expect(text0(run(add, 0))).toBe("a is empty or 0");
+    expect(run(add, 1, 0)).toEqual([[1]]);
+    expect(run(add, [[1], [0], [2]], [[1], [1], [1]])[2]).toEqual([3]);
+  });
+  it("a saw without a shop block", () => {
+    expect(text0(run(fed, 5, null, "A"))).toBe("saw is given without settings: it names a column of the shop block");
+  });
+});
+
+it("one row beside rows stays one when blank rows at the bottom are dropped", () => {
+  expect(run(add, [[1], [2], [null]], [[5]])).toEqual([[6], [7]]);
+});
+it("a row of results where every range is blank is as wide as the others", () => {
+  expect(run(both, [[1], [null], [2]], [["half", "said"]])).toEqual([
+    [0.5, "ok"],
+    ["", ""],
+    [1, "ok"],
+  ]);
 });

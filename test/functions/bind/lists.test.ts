@@ -139,3 +139,19 @@ describe("a list of whole rows", () => {
     expect(run(block, [wide, wide], 2)).toEqual([[wide.join(" ")]]);
   });
 });
+
+it("a list that may be left out is left out where all of it is blank, whatever its group holds", () => {
+  expect(run(seen, column(1, 2), 7, column(null, null))).toEqual([["1 2 | none | 7"]]);
+  expect(run(seen, column(1, 2), 7, column("", null))).toEqual([["1 2 | none | 7"]]);
+});
+it("one list of a group whose rows stand for themselves keeps the holes of all of it", () => {
+  const mixed = entry({
+    ...words,
+    run: ({ xs, ys }: { readonly xs: readonly unknown[]; readonly ys: readonly unknown[] }) =>
+      `${shown(xs)} | ${shown(ys)}`,
+    params: { xs: listByRow(number("count"), ""), ys: listWithHoles(number("count"), "") },
+    takes: {},
+    result: { form: "cell", as: "text", help: "" },
+  });
+  expect(run(mixed, column(1, null, 3, null), column(4, null, 6, null))).toEqual([["1 - 3 | 4 - 6"]]);
+});

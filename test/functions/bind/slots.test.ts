@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { each, entry, fromBlock, optional, orElse } from "../../../functions/bind/entry";
-import { isRequired, slotHelp, slotName, slotSays, slots } from "../../../functions/bind/slots";
+import { isRequired, repeats, slotHelp, slotName, slotSays, slots } from "../../../functions/bind/slots";
+import { catalogue } from "../../../functions/catalogue";
 import { length, number, text } from "../../../functions/kinds";
 import { words } from "./fixture";
 
@@ -62,4 +63,30 @@ describe("the places of a function's arguments", () => {
       '"inch" or "metric"',
     ]);
   });
+});
+
+it("nothing that bind reads stands where nothing is taken; the last argument may repeat", () => {
+  expect(slots({ ...e, takes: {} }).map(({ name }) => name)).toEqual(["sawHourValue", "stock", "note", "kerf"]);
+  const working = catalogue.find(({ name }) => name === "WORKING")!;
+  const places = slots(working);
+  expect(places.map(({ name }) => name)).toEqual(["function", "arguments"]);
+  expect(places.map(repeats)).toEqual([false, true]);
+  expect(places.map(isRequired)).toEqual([true, false]);
+  expect(slotHelp(places[1]!)).toBe("its arguments, in their order, as many as it takes");
+  expect(slotSays(places[1]!, "inch")).toBe("what that function takes there");
+});
+it("show and settings that are required stand behind the required arguments", () => {
+  const takes = { show: "required", settings: "required", saw: true } as const;
+  const places = slots({ ...e, takes } as never);
+  expect(places.map((s) => (isRequired(s) ? slotName(s) : `[${slotName(s)}]`))).toEqual([
+    "saw hour value",
+    "stock",
+    "show",
+    "settings",
+    "[note]",
+    "[kerf]",
+    "[saw]",
+  ]);
+  expect(slotHelp(places[2]!)).toBe("results by name, all, or card");
+  expect(slotSays(places[2]!, "inch")).toBe("text");
 });

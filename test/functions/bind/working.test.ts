@@ -277,3 +277,14 @@ describe("units of a working", () => {
     expect(last('SAW.CUTTIME("round 4", 12)')[5]).not.toBe("the same, in your units");
   });
 });
+
+it("an error that comes in goes out alone; a text has no unit; a long name is cut short", () => {
+  const passed = call(working, [[["MASS"]], [["round 4"]], [[new CellError("#N/A")]], [["A36"]]], memo);
+  expect(passed.map((row) => row.map((cell) => (cell as CellError).code))).toEqual([["#N/A"]]);
+  const table = of('SAW.CUTRATE("round 4", "304", "bi-metal")').slice(1);
+  const texts = table.filter((row) => typeof row[3] === "string" && row[3] !== "none");
+  expect(texts.length).toBeGreaterThan(0);
+  expect(new Set(texts.map((row) => row[4]))).toEqual(new Set([""]));
+  const [[cell]] = call(working, [[["x".repeat(60)]]], memo) as [[CellError]];
+  expect(cell.text.endsWith(`; it is "${"x".repeat(40)}"`)).toBe(true);
+});
