@@ -95,3 +95,37 @@ it("the same plan at every run", () => {
   const of = () => bestDay(sawProblem(dayOf(jobs, saws, change))).day.orders;
   expect(of()).toEqual(of());
 });
+
+it.each<{ jobs: readonly TestJob[]; change: number }>([
+  // Small days (invented) whose first plans can only be bettered by shaking them.
+  {
+    jobs: [
+      { minutes: [27], due: 67 / 60, blade: "b2" },
+      { minutes: [35], due: 2, blade: "b0" },
+      { minutes: [43], due: 16 / 60, blade: "b2" },
+      { minutes: [7], due: 153 / 60, blade: "b2" },
+      { minutes: [46], blade: "b0" },
+      { minutes: [35], blade: "b2" },
+      { minutes: [23], due: 181 / 60, blade: "b1" },
+    ],
+    change: 7,
+  },
+  {
+    jobs: [
+      { minutes: [23, 19], due: 176 / 60, blade: "b0" },
+      { minutes: [22, 27], blade: "b0" },
+      { minutes: [48, 61], due: 175 / 60 },
+      { minutes: [44, 51], due: 74 / 60, blade: "b1" },
+      { minutes: [null, 16], due: 214 / 60, blade: "b0" },
+      { minutes: [19, 15], blade: "b0" },
+      { minutes: [53, 72], due: 214 / 60, blade: "b0" },
+    ],
+    change: 25,
+  },
+])("as good as every plan of a day that the first descents do not solve, $change min a change", ({ jobs, change }) => {
+  const { late, end, changes } = planned(jobs, 2, change);
+  const [bestLate, bestEnd, bestChanges] = exhaustive(jobs, 2, change) as [number, number, number];
+  expect(late).toBeCloseTo(bestLate, 1);
+  expect(end).toBeCloseTo(bestEnd, 1);
+  expect(changes).toBe(bestChanges);
+});

@@ -48,3 +48,23 @@ it("a single bar is no bars", () => {
 it("nothing to cut", () => {
   expect(() => rows([[1000, 0]], [[6000]])).toThrow(expect.objectContaining({ reason: "invalid" }) as Error);
 });
+
+it("notes whole", () => {
+  const note = (...args: Parameters<typeof rows>) => rows(...args).at(-1)!.note;
+  expect(note([[1000, 6]], [[3000], [6000]])).toMatch(/^\d bars?; no plan costs less: proven least$/);
+  expect(note([[1000, 1]], [[6000]])).toBe("1 bar; no plan needs fewer: proven least");
+  let refusal: unknown;
+  try {
+    rows([[1000, 0]], [[6000]]);
+  } catch (error) {
+    refusal = error;
+  }
+  expect(refusal).toMatchObject({
+    reason: "invalid",
+    parameter: "quantities",
+    problem: "{parameter} are empty: nothing to cut",
+  });
+  // 980 are left: a remnant is useful from its shortest length on.
+  expect(rows([[1000, 5]], [[6000]], 980)[0]!.note).toBe("remnant back to stock");
+  expect(rows([[1000, 5]], [[6000]], 981)[0]!.note).toBe("");
+});

@@ -26,3 +26,12 @@ it("stops when its work is done", () => {
   descendDay(new Day(problem, [[...problem.shortest.keys()], ...Array.from({ length: saws - 1 }, () => [])]), work);
   expect(work.used).toBeLessThan(1000 + 60 * 60 * 8 * 70);
 });
+
+it("moves a job that can wait behind the one that is due (by hand)", () => {
+  // 36 due at 49, 8 without a date, 38 due at 60: at the end 36 + 38 − 60 = 14 late, and 82 in all.
+  const jobs = [{ minutes: [36], due: 49 / 60, blade: "b0" }, { minutes: [8] }, { minutes: [38], due: 1, blade: "b0" }];
+  const day = new Day(sawProblem(dayOf(jobs, 1, 4)), [[0, 1, 2]]);
+  descendDay(day, new Work(1e7));
+  expect(day.orders).toEqual([[0, 2, 1]]);
+  expect(day.goals.slice(0, 3)).toEqual([14_000, 82_000, 0]);
+});

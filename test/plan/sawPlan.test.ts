@@ -57,3 +57,31 @@ it("no job is nothing to saw; one is no special case", () => {
   expect(refused(() => sawPlan({ ...dayOf([], 1), saws: 1 }))).toMatchObject({ reason: "none" });
   expect(sawPlan(dayOf([{ minutes: [6] }], 3)).at(-1)).toMatchObject({ end: 0.1, late: 0, changes: 0 });
 });
+
+it("the last row whole: nothing late, one job late, several", () => {
+  const note = (...args: Parameters<typeof dayOf>) => printText(sawPlan(dayOf(...args)).at(-1)!.note, "inch");
+  expect(note([{ minutes: [60], due: 2 }], 1)).toBe(
+    "nothing is late; the last saw ends at 1 h: proven least; changes of blade 0: proven least",
+  );
+  expect(
+    note(
+      [
+        { minutes: [60], due: 0.5 },
+        { minutes: [60], due: 0.5 },
+      ],
+      1,
+    ),
+  ).toBe(
+    "late in all 2 h, 2 jobs: proven least; the last saw ends at 2 h: proven least; changes of blade 0: proven least",
+  );
+  expect(refused(() => sawPlan(dayOf([], 1)))).toEqual({
+    reason: "none",
+    parameter: "",
+    problem: "there is nothing to saw",
+  });
+  const rows = sawPlan(dayOf([{ minutes: [60], due: 2 }], 2));
+  expect(rows.map(({ job, note: n }) => [job, n]).slice(1, 3)).toEqual([
+    ["all of saw 1", "1 job"],
+    ["all of saw 2", "0 jobs"],
+  ]);
+});

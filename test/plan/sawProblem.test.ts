@@ -51,3 +51,39 @@ describe("a day in whole numbers", () => {
     expect(problem([{ minutes: [5] }], 51)).toMatch(/at most \{saws\} saws/);
   });
 });
+
+it("50 saws and 300 jobs are the most; refusals by their argument", () => {
+  const problem = (...args: Parameters<typeof dayOf>) => refused(() => sawProblem(dayOf(...args)));
+  const jobs = (count: number) => Array.from({ length: count }, () => ({ minutes: [5] }));
+  expect(problem(jobs(1), 51)).toEqual({
+    reason: "invalid",
+    parameter: "saws",
+    problem: "a plan takes at most {saws} saws",
+  });
+  expect(problem(jobs(301), 2)).toEqual({
+    reason: "invalid",
+    parameter: "minutes",
+    problem: "a plan takes at most {jobs} jobs",
+  });
+  expect(problem([{ minutes: [5, 5, 5] }], 2)).toEqual({
+    reason: "invalid",
+    parameter: "minutes",
+    problem: "{parameter} has {columns} columns for {saws} saws: one for all, or one for each saw",
+  });
+  expect(sawProblem(dayOf(jobs(300), 50))).toMatchObject({ jobs: 300, saws: 50 });
+  // A job takes a thousandth of a minute at least; names of blades are one in any case.
+  expect(
+    sawProblem(
+      dayOf(
+        [
+          { minutes: [0.0001], blade: "A" },
+          { minutes: [1], blade: "a" },
+        ],
+        1,
+      ),
+    ),
+  ).toMatchObject({
+    shortest: [1, 1000],
+    blades: 1,
+  });
+});

@@ -54,6 +54,9 @@ describe("which one", () => {
     ["ismb", "200x25.4", "ISMB 200x25.4"],
     ["ismb", "100x75", "ISMB 100x11.5"],
     ["ishb", "300x62.7", "ISHB 300x62.7"],
+    // Where the tables agree within 1 % the depth alone names the section.
+    ["ismb", "150x14.96", "ISMB 150"],
+    ["ismb", "175x19.5", "ISMB 175"],
     ["t", "50", "T 50"],
     ["uap", "150", "UAP 150"],
   ])(
