@@ -115,3 +115,19 @@ describe("payback", () => {
     expect(accepted).toBeGreaterThan(0.3);
   });
 });
+
+it("the hours of the reason are hours", () => {
+  let refusal: unknown;
+  try {
+    payback({ ...plan, freedHoursWanted: 0 });
+  } catch (error) {
+    refusal = error;
+  }
+  const freed = 20000 * (1 / 2400 + 10 / 1.8e6 - 1 / 3300 - 10 / 3e6);
+  expect(refusal).toMatchObject({
+    facts: {
+      freed: { number: expect.closeTo(freed, 9) as number, quantity: "hours" },
+      wanted: { number: 0, quantity: "hours" },
+    },
+  });
+});

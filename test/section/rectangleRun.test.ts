@@ -39,3 +39,13 @@ it.each(["flat 6x1 on edge", "round 7", "hex 2", "square 2 diamond", "tube 6x0.5
     expect(rectangleRun(readSection(size, "inch").outline!)).toBeUndefined();
   },
 );
+
+it("every contact of a rectangle is its width, from the first depth to the last (geometry)", () => {
+  const { run } = rectangleRun(readSection("flat 80x30 mm", "metric").outline!)!;
+  const across = { contact: 80, extent: 80, longest: 80, shortest: 80 };
+  expect([run.first, run.last]).toEqual([across, across]);
+  expect(run.stations).toEqual([{ depth: 7.5, travel: 30, ...across }]);
+  const profile = sectionProfile(readSection("flat 80x30 mm", "metric"));
+  // Its area over its height, 2400 / 30.
+  expect(profile.thinnest).toBeCloseTo(80, 9);
+});

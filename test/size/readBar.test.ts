@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { readSection } from "../../src/section/readSection";
 import { readBar } from "../../src/size/readBar";
 import { sizeParts } from "../../src/size/sizeParts";
 import { sizeTokens } from "../../src/size/sizeTokens";
@@ -32,4 +33,10 @@ it.each([
   ["round tube 60x5x2", "found 3 dimensions"],
 ])("%s is refused: %s", (text, part) => {
   expect(refusal(() => bar(text)).sentence).toContain(part);
+});
+
+it("outside and inside diameter without a shape are a tube; one of them, or a wall, is not", () => {
+  expect(readSection("6 OD x 5 ID", "inch").text).toBe("tube 6 in x 0.5 in wall");
+  expect(() => readSection("6 OD x 5", "inch")).toThrow();
+  expect(() => readSection("6 x 5 ID", "inch")).toThrow();
 });

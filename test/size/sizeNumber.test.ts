@@ -43,3 +43,12 @@ describe("sizeNumber", () => {
     expect(found.parameter).toBe("length");
   });
 });
+
+it.each([
+  ["1.2.3", '"1.2.3" is not one number: it has two points or commas'],
+  ["1,250", '"1,250" could mean 1.250 or 1250; write it with a point or without the comma'],
+  ["1e5", '"1e5" looks like scientific notation; write the number out in full and format the cell as Text'],
+  ["2-5/4", '"2-5/4" is not a proper inch fraction; write it like 2-1/2'],
+])("%s is refused whole: %s", (text, sentence) => {
+  expect(refusal(() => sizeNumber(text, 0, "section"))).toEqual({ reason: "invalid", parameter: "section", sentence });
+});
