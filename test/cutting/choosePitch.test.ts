@@ -3,7 +3,7 @@ import { readPitch } from "../../src/blade/readPitch";
 import { choosePitch } from "../../src/cutting/choosePitch";
 import type { Shop } from "../../src/shop/shop";
 import { work } from "./fixture";
-import { refusal } from "../section/fixture";
+import { anyRefusal as refusal } from "../section/fixture";
 
 const stock = (...texts: string[]): Partial<Shop> => ({ pitchesStocked: texts.map(readPitch) });
 const pick = (size: string, blade: "bi-metal" | "carbide" = "bi-metal", saw: Partial<Shop> = {}) =>

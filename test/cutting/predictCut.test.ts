@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { groups } from "../../src/data/groups";
 import { findMaterial } from "../../src/material/findMaterial";
 import { predict } from "./fixture";
-import { refusal } from "../section/fixture";
+import { anyRefusal as refusal } from "../section/fixture";
 
 describe("low and high", () => {
   it("no saw described: the rate ÷ and × the spread of the group and class", () => {

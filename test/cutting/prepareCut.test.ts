@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { prepareCut } from "../../src/cutting/prepareCut";
 import type { Shop } from "../../src/shop/shop";
 import { work } from "./fixture";
-import { refusal } from "../section/fixture";
+import { anyRefusal as refusal } from "../section/fixture";
 
 const cut = (size: string, grade = "A36", saw: Partial<Shop> = {}, factor = 1) =>
   prepareCut({ ...work(size, grade, "bi-metal", saw), pitch: undefined }, factor);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readSymptom } from "../../src/cutting/readSymptom";
 import { symptoms } from "../../src/data/symptoms";
-import { refusal } from "../section/fixture";
+import { anyRefusal as refusal } from "../section/fixture";
 
 describe("a symptom as it is typed (names: common practice, no source)", () => {
   it.each([

@@ -22,16 +22,22 @@ export function fixture(name: string): string[][] {
 }
 
 /** The refusal that a call ends in: reason, parameter and its sentence with the facts put in. */
-export function refusal(run: () => unknown): { reason: string; parameter: string; sentence: string } {
+export function anyRefusal(run: () => unknown): { reason: string; parameter: string; sentence: string } {
   try {
     run();
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    if (soundRefusal(error).parameter === "") throw new Error("a refusal of a size or length without its argument");
-    const sentence = error.problem.replace(/\{(\w+)\}/g, (_, name: string) => String(error.facts[name]));
+    const sentence = soundRefusal(error).problem.replace(/\{(\w+)\}/g, (_, name: string) => String(error.facts[name]));
     return { reason: error.reason, parameter: error.parameter, sentence };
   }
   throw new Error("not refused");
+}
+
+/** The same of a size or a length, which always names its argument. */
+export function refusal(run: () => unknown): ReturnType<typeof anyRefusal> {
+  const refused = anyRefusal(run);
+  if (refused.parameter === "") throw new Error("a refusal of a size or length without its argument");
+  return refused;
 }
 
 /** A size with its profile, as the worksheet's reader makes it. */
