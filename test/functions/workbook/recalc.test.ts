@@ -37,12 +37,6 @@ const nativeCell = (() => {
 })();
 
 describe("recalc on the samples", () => {
-  it.each(samples)("%s: 0 differences", (file) => {
-    const run = recalc(file);
-    expect(run.stdout).toMatch(/ 0 differ /);
-    expect(run.status).toBe(0);
-  });
-
   it("finds a planted wrong value, a wrong formula and a missing value, each with its cell", () => {
     const wrongValue = recalc(
       altered(nativeCell.part, (xml) => xml.replace(`<v>${nativeCell.value}</v>`, "<v>12345.5</v>")),
@@ -80,6 +74,8 @@ describe.each([...foreign, ...samples])("%s", (file) => {
   const out = join(folder(), basename(file));
   it("is recalculated and patched; a second run finds nothing, and nothing else has changed, part by part", () => {
     const first = recalc(file, "--write", out);
+    if (samples.includes(file))
+      expect([first.status, first.stdout]).toEqual([0, expect.stringContaining(" 0 differ ")]);
     expect(first.status).not.toBe(2);
     const again = recalc(out);
     expect([again.status, again.stdout]).toEqual([0, expect.stringContaining(" 0 differ ")]);
