@@ -20,5 +20,8 @@ export const itemConstants = {
   largestUnwritten: constant(1.29e6, "mm²", "judgement", "2,000 in²: a larger bar is read only where its unit is written"),
   longestBar: constant(40_000, "mm", "judgement", "a longer written length is that of the whole order, and of no piece"),
   shortestTimes: constant(10, "mm", "judgement", "a count times a length: a shorter length for each piece counted may be a size"),
+  widestSides: constant(4, "-", "judgement", "sides of an outline or legs of an angle farther apart: the first number may be the length"),
+  leastInWalls: constant(8, "-", "judgement", "a solid is rarely cut shorter than this part of its size; a wall is rarely thicker"),
+  thickestWall: constant(12.7, "mm", "judgement", "so short a second number may be the wall of a hollow bar"),
   mostGradesJoined: constant(4, "-", "judgement", "grades of one line that may be names of one material"),
 } as const satisfies Record<string, Constant>;

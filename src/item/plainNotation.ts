@@ -22,6 +22,19 @@ const always: readonly (readonly [RegExp, string])[] = [
   // 50x50x5/S235: the size, then the grade.
   [/(?<=[x×*] ?\d+(?:[.,]\d+)?)\/(?=\p{L}+\d{2})/giu, " "],
   [/(?<!\p{L})hollow (?=\d+(?:[.,]\d+)? ?[x×*] ?\d+(?:[.,]\d+)? ?[x×*] ?\d)/giu, "box "],
+  // 2'500 mm; 5m20.
+  [/(?<![\d.,])(\d{1,2})'(?=\d{3} ?mm(?!\p{L}))/gu, "$1"],
+  [/(?<![\d.,\p{L}])(\d{1,2})m(?=\d\d(?![\d.,\p{L}]))(\d\d)/gu, "$1.$2 m"],
+  // 10 to 12 ft
+  [
+    new RegExp(
+      `(?<=\\d ?(?:["']|mm|m|ft)?) (?:to|bis|or|oder|and|und) (?=[\\d.,/-]+ ?(?:["']|mm|m|ft|in)(?!\\p{L}))`,
+      "gu",
+    ),
+    "-",
+  ],
+  // 1, 5, 10 pcs
+  [/(?<![\d.,])(\d{1,4}), (\d{1,4}),? (?=\d{1,4} pcs)/gu, "$1/$2/"],
   // Length min. 120; 50 pieces of 40 mm.
   [/(?<=length ?[:=]? ?)(?:min|max)\.? ?(?=\d)/giu, ""],
   [/(?<=\d ?(?:pcs|bars) )(?:de|di|da|van|of|po|a|à|á) ?(?=\d[\d.,]* ?(?:mm|cm|m|in|["'])(?!\p{L}))/giu, "length "],
@@ -30,7 +43,8 @@ const asian = new Set(["zh", "ja", "ko"]);
 const ofAsian: readonly (readonly [RegExp, string])[] = [
   // 45#: the steel, unless a channel or a beam has that number.
   [/^(?!.*(?<!\p{L})(?:u|beam)(?!\p{L}))(.*?)(?<![\d.x×])(\d\d)#/u, "$1$2号 "],
-  [/(?<![\p{L}\d.,])(\d{2,5})l(?![\p{L}\d])/giu, "length $1"],
+  [/^(?=.*(?<!\p{L})(?:u|beam)(?!\p{L}))(.*?\d)#/u, "$1 "],
+  [/(?<![\p{L}\d.,])(\d{2,5})l(?![\p{L}\d])/giu, " length $1"],
   [/(?<![\p{L}\d])t ?(?=\d{1,2}(?:\.\d+)?(?![\p{L}\d]))/giu, " thk "],
   [/(?<![\p{L}\d])(\d+(?:\.\d+)?)Ø/gu, "Ø$1"],
 ];

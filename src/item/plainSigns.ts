@@ -9,6 +9,9 @@ const signs: readonly (readonly [RegExp, string])[] = [
     /(?<=\d["']? )[хХχ](?= [\d.,Ø])|(?<=\d[\d"'мm]{0,3})[хХχ](?=(?:Ø|\d[\d.,]*|[.,]\d+) ?(?:[^\p{L}\d]|мм|mm|м(?!\p{L})|[xхХ×]|т(?!\p{L})|$))/gu,
     "x",
   ],
+  // 40X круг: the Latin letter for the Cyrillic one. Ç4140: the steel (çelik) joined to its number.
+  [/(?<=(?<![\d.,])(?:15|20|30|3[58]|4[05]|50))X(?= ?[а-яА-Я])/g, "Х"],
+  [/(?<!\p{L})[Çç](?=\d{4}(?!\d))/gu, ""],
   // Steel 20 of GOST 1050.
   [/(?<!\p{L})(?:сталь|ст\.?) ?(\d{1,2})(?![\d.xх×]|,\d|\s?мм)/giu, "ст$1"],
   [/[㎜]/g, "mm"],

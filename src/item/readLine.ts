@@ -4,6 +4,7 @@ import type { Units } from "../quantities";
 import { readSection } from "../section/readSection";
 import type { Section } from "../section/section";
 import { familyWords, gradeMarks, randomWords } from "../data/itemWords";
+import { materialIndex } from "../material/materialIndex";
 import { attemptField } from "./attemptField";
 import type { Item, Line } from "./item";
 import { itemOf } from "./itemOf";
@@ -16,6 +17,7 @@ import { takeMaterial, type LineMaterial } from "./takeMaterial";
 import { takeQuantity } from "./takeQuantity";
 import { takeReferences } from "./takeReferences";
 import { takeSize, type LineSize } from "./takeSize";
+import { textAt } from "./textAt";
 
 // Made once: most lines lack one of them, and an error takes its time.
 const noQuantity = itemRefusal("the line gives no quantity");
@@ -50,8 +52,8 @@ export function readLine(open: OpenLine, bare: BareUnit, own: readonly Material[
   const material = takeMaterial(line, own);
   const size = takeSize(line, { length: named === undefined, quantity: quantity === undefined });
   const sized = sizeOf(line, size, material);
-  const section = refuseUnsure(open, line, sized, size.length ?? named);
-  const said = oddLength(open) ?? named ?? size.length;
+  const section = refuseUnsure(open, line, sized, size.length ?? named, size.length);
+  const said = saidLength(open, line, section, named, size);
   const loose = said === undefined ? looseNumber(line, material) : undefined;
   const counted = quantity ?? size.quantity;
   const told = said ?? loose ?? missingLength(size, counted);
@@ -69,6 +71,24 @@ const measured = (
   random: boolean,
   bare: BareUnit,
 ): number | InputError => (told instanceof InputError ? told : lengthOf(told, section, units, random, isTorn(bare)));
+
+/** The length that the line says; what only its place beside a size made a length is refused with that size. */
+function saidLength(
+  open: OpenLine,
+  line: Line,
+  section: Section | InputError,
+  named: LineLength | InputError | undefined,
+  size: LineSize,
+): LineLength | InputError | undefined {
+  const refused = section instanceof InputError;
+  return oddLength(open) ?? (refused && isFollowed(line) ? noLengthTold : named) ?? (refused ? undefined : size.length);
+}
+
+/** 2 m 350, 1 ft 6, length 6", 8": beside a size that is refused, the number right behind the length may belong to it. */
+function isFollowed({ atoms, roles }: Line): boolean {
+  const next = roles.lastIndexOf("length") + 1;
+  return next > 0 && atoms[next]?.kind === "number" && roles[next] === "size";
+}
 
 /** Beside goods a plain name says nothing of a bar. */
 const gradeBeside = (
@@ -136,10 +156,12 @@ function isOpenGrade(size: LineSize, section: Section | InputError, { unknown }:
 const maySize = /^[a-z]\d{1,2}$|^\d+[a-z]?$|\dx\d/;
 
 /** The size, unless a code may belong to it, or the one number of the line may be size or grade. */
-function sizeOf(line: Line, { section }: LineSize, { unknown, numbers }: LineMaterial): Section | InputError {
+function sizeOf(line: Line, { section }: LineSize, material: LineMaterial): Section | InputError {
+  const { unknown, numbers } = material;
   if (!(section instanceof InputError)) {
     const open = unknown.find((code) => maySize.test(code));
-    return open === undefined ? section : itemRefusal("{code} is not known; it may belong to the size", { code: open });
+    if (open === undefined) return mayBeGrade(line, section, material);
+    return itemRefusal("{code} is not known; it may belong to the size", { code: open });
   }
   const sized = line.atoms.some(({ kind }, i) => kind === "number" && line.roles[i] === "size");
   const [number] = numbers;
@@ -152,6 +174,16 @@ function sizeOf(line: Line, { section }: LineSize, { unknown, numbers }: LineMat
         number: line.atoms[number]!.text,
         size: other.text,
       });
+}
+
+/** Round 316 x 25: the one number that may be a grade, in a line that names none. */
+function mayBeGrade({ atoms, roles }: Line, section: Section, { grade }: LineMaterial): Section | InputError {
+  const i = atoms.findIndex(({ kind }, at) => kind === "number" && roles[at] === "size");
+  const number = textAt(atoms, i);
+  const bound = textAt(atoms, i - 1) === "dia" || textAt(atoms, i + 1) !== "x" || !(grade instanceof InputError);
+  if (bound || !/^\d{3}$/.test(number) || !/^(?:round|square|hex)/.test(section.text) || !materialIndex().has(number))
+    return section;
+  return itemRefusal("{number} may be the grade or the size: write AISI {number} or {number} mm", { number });
 }
 
 function unreadOf({ atoms, roles }: Line): string {

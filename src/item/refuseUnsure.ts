@@ -1,6 +1,6 @@
 import { itemConstants as k } from "../data/itemConstants";
 import { tableless } from "../data/itemWords";
-import { tagWords, unitWords } from "../data/sectionWords";
+import { shapeWords, tagWords, unitWords } from "../data/sectionWords";
 import { InputError } from "../errors";
 import { attemptField } from "./attemptField";
 import type { Section } from "../section/section";
@@ -9,6 +9,7 @@ import type { Line } from "./item";
 import { itemRefusal } from "./itemRefusal";
 import { knownWord } from "./knownWord";
 import type { OpenLine } from "./openLine";
+import { textAt } from "./textAt";
 import type { LineLength } from "./takeLength";
 
 /**
@@ -18,6 +19,7 @@ import type { LineLength } from "./takeLength";
  * @param line whose roles are filled in [-]
  * @param section as read [-]
  * @param length that the line gives beside it [text]
+ * @param behind the same, where only an x or its place says that it is a length [text]
  * @returns the size, or the refusal naming the word [-]
  * @source common practice, no source
  */
@@ -26,9 +28,12 @@ export function refuseUnsure(
   line: Line,
   section: Section | InputError,
   length: LineLength | InputError | undefined,
+  behind?: LineLength,
 ): Section | InputError {
   if (stop !== undefined) return itemRefusal(stops[stop.kind], { word: stop.word });
   if (section instanceof InputError) return ofSeries(line, section, series);
+  const other = otherReading(line, section, behind);
+  if (other !== undefined) return other;
   if (section.pieceArea > k.largestUnwritten.value && !isUnited(line))
     return itemRefusal("{size} is larger than any bar: write its unit", { size: section.text });
   const words = line.atoms.flatMap((_, i) => (isUnread(line, i) ? [i] : []));
@@ -45,6 +50,41 @@ export function refuseUnsure(
       size: section.text,
     });
   return section;
+}
+
+/** A size that may be another one: its first number is the length, or its second a wall. */
+function otherReading(line: Line, section: Section, behind: LineLength | undefined): InputError | undefined {
+  const { text } = section;
+  const [first, second] = dimensionsOf(text);
+  const lengthFirst = (): InputError =>
+    itemRefusal("{size}, or is its first number the length? Write the length last, with its unit", { size: text });
+  if (second !== undefined && first! > k.widestSides.value * second && isWide(line, text)) return lengthFirst();
+  const mm = behind === undefined ? undefined : lengthIn(section, line, behind);
+  if (mm === undefined) return undefined;
+  if (mayBeWall(line, text, behind!.bare) && mm * k.leastInWalls.value <= first! && mm <= k.thickestWall.value)
+    return itemRefusal("{size}, or hollow with that wall? Write the length with its word", { size: text });
+  return mm < first! && isBeforeShape(line) ? lengthFirst() : undefined;
+}
+
+/** An angle, or an outline that no word calls so: Rohr 1000 x 88,9 x 5. */
+const isWide = ({ atoms, roles }: Line, text: string): boolean =>
+  text.startsWith("angle") ||
+  (text.startsWith("box") &&
+    !atoms.some(({ text: word }, i) => roles[i] === "size" && boxWords.has(word.split(" ")[0]!)));
+
+/** Rund 80 x 6 is six metres long, or millimetres: there the length is refused. */
+const mayBeWall = ({ units }: Line, text: string, bare: boolean): boolean =>
+  /^(?:square|tube)/.test(text) || (text.startsWith("round") && !(bare && units === "metric"));
+
+const boxWords: ReadonlySet<string> = new Set("rect rectangular box hss shs rhs square".split(" "));
+
+/** 12" x 2" round: the shape right behind the number behind the x. */
+function isBeforeShape({ atoms, roles }: Line): boolean {
+  const x = atoms.reduce((last, { kind }, i) => (kind === "x" && roles[i] === "size" ? i : last), 0);
+  let behind = x + 2;
+  if (unitWords.has(textAt(atoms, behind))) behind += 1;
+  const bound = atoms.some(({ text }, i) => i < x && shapeWords.has(text.split(" ")[0]!));
+  return !bound && /^(?:round|rd|hex|square|sq)/.test(textAt(atoms, behind));
 }
 
 /** A series without a table is named. */
@@ -92,20 +132,22 @@ const isOneNumber = ({ atoms, roles }: Line): boolean =>
   atoms.filter(({ kind }, i) => kind === "number" && roles[i] === "size").length === 1;
 
 /** A length below half of the size. */
-function isShort({ text }: Section, { units }: Line, length: LineLength | InputError | undefined): boolean {
+function isShort(section: Section, line: Line, length: LineLength | InputError | undefined): boolean {
   if (length === undefined || length instanceof InputError) return false;
+  const mm = lengthIn(section, line, length);
+  return mm !== undefined && 2 * mm < Math.max(0, ...dimensionsOf(section.text));
+}
+
+/** A length beside a size [mm]. */
+function lengthIn({ text }: Section, { units }: Line, length: LineLength): number | undefined {
   const mm = attemptField(() =>
     readLength(length.text, / mm/.test(text) ? "metric" : / in/.test(text) ? "inch" : units),
   );
-  return !(mm instanceof InputError) && 2 * mm < widest(text);
+  return mm instanceof InputError ? undefined : mm;
 }
 
 const inch = k.inch.value;
 
-/** The largest dimension that a canonical size prints [mm]. */
-function widest(text: string): number {
-  return Math.max(
-    0,
-    ...Array.from(text.matchAll(/([\d.]+) (in|mm|cm)/g), ([, n, unit]) => Number(n) * (unit === "in" ? inch : 1)),
-  );
-}
+/** The dimensions that a canonical size prints [mm]. */
+const dimensionsOf = (text: string): readonly number[] =>
+  Array.from(text.matchAll(/([\d.]+) (in|mm|cm)/g), ([, n, unit]) => Number(n) * (unit === "in" ? inch : 1));

@@ -5,6 +5,7 @@ import { materialIndex } from "../material/materialIndex";
 import { attemptField } from "./attemptField";
 import type { Atom, Line } from "./item";
 import { itemRefusal } from "./itemRefusal";
+import { lengthBetween, lengthRange } from "./lengthRange";
 import { readLength } from "../size/readLength";
 import { textAt } from "./textAt";
 
@@ -47,6 +48,8 @@ export function takeLength(line: Line): LineLength | InputError | undefined {
     }
     if (stockWords.has(textAt(line.atoms, i - 1))) line.roles.fill("unread", span.from, span.to + 1);
     else {
+      const range = lengthRange(line, span);
+      if (range !== undefined) return range;
       spans.push(span);
       take(line, span);
     }
@@ -59,11 +62,7 @@ function oneOf(spans: readonly Span[]): LineLength | InputError | undefined {
   const [first, ...others] = spans;
   if (first === undefined) return undefined;
   const range = /^(\d[\d.,]*)[-/](\d[\d.,]* ?[a-z']+)$/.exec(first.text);
-  if (range !== null)
-    return itemRefusal("a length from {least} to {most}: write the one that is meant", {
-      least: range[1]!,
-      most: range[2]!,
-    });
+  if (range !== null) return lengthBetween(range[1]!, range[2]!);
   const other = others.find((span) => !isEqual(span, first));
   if (other === undefined) return first;
   return itemRefusal("the line gives more than one length: {first} or {second}", {
@@ -92,6 +91,7 @@ function take(line: Line, { from, to }: Span): void {
   if (open(start - 1) === "x") start -= 1;
   while (lengthLabels.has(open(start - 1)) || marks.has(open(start - 1))) start -= 1;
   if (open(start - 1) === "l" && (start < from || !isLowCarbon(line, start - 1))) start -= 1;
+  if (start < from && open(start - 1) === "x") start -= 1;
   const repeats = (i: number) => lengthTails.has(open(i)) || randomWords.has(open(i));
   while (repeats(end + 1) && !/\d/.test(textAt(atoms, end + 2))) end += 1;
   roles.fill("length", start, end + 1);
@@ -201,6 +201,10 @@ function labelledAt(line: Line, i: number): Span | undefined {
   return (span.bare && isGradeNumber(line, at)) || isBetween(line, i, span) ? undefined : span;
 }
 
+/** x l2": a one read as a letter. */
+const isOne = ({ atoms }: Line, i: number): boolean =>
+  atoms[i]!.typed === "l" && textAt(atoms, i - 1) === "x" && atoms[i + 1]?.spaced === false;
+
 /** L is the shape of an angle, too; "to" is a label behind "cut". */
 function isLabel(line: Line, i: number): boolean {
   const { atoms } = line;
@@ -209,6 +213,7 @@ function isLabel(line: Line, i: number): boolean {
   if (text !== "l") return lengthLabels.has(text);
   if (marks.has(textAt(atoms, i + 1))) return true;
   return (
+    !isOne(line, i) &&
     !isLowCarbon(line, i) &&
     atoms.some(
       ({ kind, text: word }, k) => kind === "word" && k !== i && shapeWords.has(word.split(" ")[0]!) && word !== "m",

@@ -52,7 +52,7 @@ export function takeSize(line: Line, open: Open): LineSize {
     return done(
       itemRefusal("the size may be {first} or {second}", { first: only!.section.text, second: second.section.text }),
     );
-  if (only!.behindX && isOpenFlat(line, atoms, only!, written)) return done(whichIsLength(line, atoms));
+  if (only!.left.length > 0 && isOpenFlat(line, atoms, only!, written)) return done(whichIsLength(line, atoms));
   return (
     beside(line, only!, written, open) ??
     done(
@@ -144,7 +144,8 @@ function lengthFrom(line: Line, indices: readonly number[]): LineLength {
   return { text, bare: indices.length === 1 && !text.includes("/") };
 }
 
-/** 2 W12x50: a bare whole number that opens the line. */
-function isFront({ atoms }: Line, i: number): boolean {
-  return i === 0 && /^\d{1,4}$/.test(atoms[0]!.text) && atoms[0]!.text !== "0";
+/** 2 W12x50: a bare whole number that opens the line; 3 to and 2 Paletten count something else. */
+function isFront({ atoms, roles }: Line, i: number): boolean {
+  const counted = atoms[1]?.kind === "word" && (roles[1] === "unread" || atoms[1].text === "to");
+  return i === 0 && !counted && /^\d{1,4}$/.test(atoms[0]!.text) && atoms[0]!.text !== "0";
 }

@@ -42,11 +42,16 @@ export function translateLine(description: string): Translation {
 
 /** The English of a word with the spaces it needs; the word itself where it means nothing here. */
 function written(unit: WordUnit, meaning: string, before: string, next: string): string {
+  // diám. is diam, an English word.
+  if (meaning === "" && isAccented(unit)) return unit.word;
   if (meaning === "" || !(unit.asian || isPlaced(meaning, unit.word, before, next)))
     return unit.asian ? ` ${unit.text} ` : unit.text;
   const [first, last] = [/[\s(]$|^$/.test(before), /^[\s).,:=]|^$/.test(next)].map((parted) => (parted ? "" : " "));
   return `${first!}${english(meaning, before)}${last!}`;
 }
+
+const isAccented = ({ text, word, asian }: WordUnit): boolean =>
+  !asian && word.length >= shortestSure && /[^\0-\x7f]/.test(text) && knownWord(word) !== undefined;
 
 /** Signs of its own, accents, or an abbreviation without vowels make a word sure of its language; so does its length. */
 const isSure = ({ text, word, asian }: WordUnit): boolean =>
