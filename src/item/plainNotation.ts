@@ -22,6 +22,9 @@ const always: readonly (readonly [RegExp, string])[] = [
   // 50x50x5/S235: the size, then the grade.
   [/(?<=[x×*] ?\d+(?:[.,]\d+)?)\/(?=\p{L}+\d{2})/giu, " "],
   [/(?<!\p{L})hollow (?=\d+(?:[.,]\d+)? ?[x×*] ?\d+(?:[.,]\d+)? ?[x×*] ?\d)/giu, "box "],
+  // 5 pcs à 12,50: a price. SUS304-16Ø-200: the diameter before its sign.
+  [/(?<!\p{L})(?:à|je) (?=\d+,\d\d(?![\d.,]| ?(?:mm|cm|m|["'])))/giu, "€"],
+  [/(?<![\d.,])(\d+(?:[.,]\d+)?)Ø ?- ?(?=\d)/gu, " Ø$1 x "],
   // 2'500 mm; 5m20.
   [/(?<![\d.,])(\d{1,2})'(?=\d{3} ?mm(?!\p{L}))/gu, "$1"],
   [/(?<![\d.,\p{L}])(\d{1,2})m(?=\d\d(?![\d.,\p{L}]))(\d\d)/gu, "$1.$2 m"],

@@ -110,6 +110,10 @@ describe("7. the length written first is no side, leg or diameter", () => {
 describe("8. letters and signs of other hands", () => {
   reads([
     ["metric", "S45C 丸鋼 φ50×120L 5本", "round 50 mm", 120, 5],
+    ["metric", "20钢管 φ45×5 2米", "tube 45 mm x 5 mm wall", 2000, ""],
+    ["metric", "丸棒 SUS304-16φ-200", "round 16 mm", 200, ""],
+    ["metric", "Rund 60 x 300 S355J2 5 Stk à 12,50", "round 60 mm", 300, 5],
+    ["metric", "Rund 60 S355J2 5 Stk à 12,50 m", "round 60 mm", 12500, 5],
     ["metric", "40X круг 60 мм", "round 60 mm", "", ""],
     ["metric", "Aluminio 6061 T6 barra 50,8 mm diám. x 1.000 mm", "round 50.8 mm", 1000, ""],
   ]);
