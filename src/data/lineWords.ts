@@ -607,6 +607,7 @@ es,piezas,pcs,memory
 es,pz,pcs,memory
 es,pza,pcs,memory
 es,pzas,pcs,memory
+es,uds,pcs,memory
 es,ud,pcs,memory
 es,chapa*,plate,memory
 es,lamina*,plate,seen

@@ -51,7 +51,8 @@ const isUnknown = ({ kind, text }: Atom): boolean =>
 /** A designation as it stands, unless an x behind it makes it the beginning of a size: C10 x 20. A bare whole number is not yet one. */
 function isGrade(text: string, next: string): boolean {
   if (/^\d+$|^-|['"]/.test(text) || /^[\d.,]*[.,]\d+$/.test(text)) return false;
-  if (/^[a-z]{1,2}\d+$/.test(text) && opensSize(next)) return false;
+  // No channel is as deep as C45; before an x it is the steel.
+  if (/^[a-z]{1,2}\d+$/.test(text) && !/^c(?:19|[2-9]\d)$/.test(text) && opensSize(next)) return false;
   return materialIndex().has(compactDesignation(text)) && !/^\d+x\d/.test(text);
 }
 

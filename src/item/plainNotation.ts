@@ -40,7 +40,27 @@ const always: readonly (readonly [RegExp, string])[] = [
   [/(?<![\d.,])(\d{1,4}), (\d{1,4}),? (?=\d{1,4} pcs)/gu, "$1/$2/"],
   // Length min. 120; 50 pieces of 40 mm.
   [/(?<=length ?[:=]? ?)(?:min|max)\.? ?(?=\d)/giu, ""],
-  [/(?<=\d ?(?:pcs|bars) )(?:de|di|da|van|of|po|a|à|á) ?(?=\d[\d.,]* ?(?:mm|cm|m|in|["'])(?!\p{L}))/giu, "length "],
+  [
+    /(?<=\d ?(?:pcs|bars) )(?:de|di|da|van|of|po|a|à|á) ?(?=\d[\d.,]* ?(?:mm|cm|m|in|["'])(?!\p{L}| ?(?:dia|round|r[nd]|rod|sq|hex|flat|tube|[x×*])))/giu,
+    "length ",
+  ],
+];
+
+/** What a line says beside its bar: its own number, standards, hardness and strength, dates -> nothing, or a label that is read over. */
+const asides: readonly (readonly [RegExp, string])[] = [
+  [/^\s*(\d{1,4})\) (?=\S)|^\s*(0\d{2,5}) (?=\p{L})/u, "pos $1$2 "],
+  [/(?<!\p{L})(?:pn|sfs|gb\/t|gb)[ -]?(?:en)? ?(?=\d{3})/giu, "iso "],
+  [/(?<!\p{L})(?:mil|qq|ww)-[a-z]-[\d/a-z]+|(?<=(?<!\p{L})a\d{3})\/s?a\d{3}(?!\d)/giu, " "],
+  [
+    /(?<![\d.,])(?:\d\d(?: ?[-/] ?\d\d)? ?hrc|\d\d ?[-/] ?\d\d ?rc|\d{3,4}(?: ?[-/] ?\d{3,4})? ?(?:bhn|hbw?|n\/mm[2²]|mpa))(?!\p{L})/giu,
+    " ",
+  ],
+  [/(?<!\p{L})(?:hrc ?\d\d(?: ?[-/] ?\d\d)?|rc ?\d\d ?[-/] ?\d\d)(?![\d.,]| ?x)/giu, " "],
+  [/(?<![\d.,])\d{1,2}\.\d{1,2}\.(?:20)?2\d(?![\d.,])|(?<![\d-])20\d\d-[01]\d-[0-3]\d(?!\d)/g, " "],
+  [/(?<=\d )(?:req'?d?|lths?)(?!\p{L})/giu, "pcs"],
+  [/(?<!\p{L})at (?=\d[\d.,/ -]* ?(?:mm|cm|m|in|ft|["'])(?!\p{L}))/giu, "length "],
+  [/(?<=\d ?(?:"|mm|in)) wide(?!\p{L})/giu, ""],
+  [/(?<!\p{L})(?:hollow|cored)(?: bar)?(?=.*\d.*(?<!\p{L})o\/?d.*(?<!\p{L})i\/?d)/iu, "tube"],
 ];
 const asian = new Set(["zh", "ja", "ko"]);
 const ofAsian: readonly (readonly [RegExp, string])[] = [
@@ -61,7 +81,7 @@ const ofAsian: readonly (readonly [RegExp, string])[] = [
  */
 export function plainNotation(text: string, languages: ReadonlySet<string>): string {
   const has = (set: ReadonlySet<string>): boolean => languages.size > 0 && [...languages].every((one) => set.has(one));
-  const rules = [...always, ...(has(asian) ? ofAsian : [])];
+  const rules = [...asides, ...always, ...(has(asian) ? ofAsian : [])];
   let plain = rules.reduce((line, [pattern, becomes]) => line.replace(pattern, becomes), text);
   if (has(pointFractions)) plain = plain.replace(/(?<![\d.,])(\d{1,2})\.(?=\d+\/\d)/g, "$1-");
   const commaLanguages = new Set([...pointThousands, ...spaceThousands, "es"]);

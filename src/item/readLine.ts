@@ -84,9 +84,10 @@ function saidLength(
   return oddLength(open) ?? (refused && isFollowed(line) ? noLengthTold : named) ?? (refused ? undefined : size.length);
 }
 
-/** 2 m 350, 1 ft 6, length 6", 8": beside a size that is refused, the number right behind the length may belong to it. */
+/** 12' cut into 6 pieces, max 8"; 2 m 350, 1 ft 6, length 6", 8": beside a size that is refused, the number right behind the length may belong to it. */
 function isFollowed({ atoms, roles }: Line): boolean {
   const next = roles.lastIndexOf("length") + 1;
+  if (atoms.some(({ text }) => text === "into" || text === "max")) return true;
   return next > 0 && atoms[next]?.kind === "number" && roles[next] === "size";
 }
 

@@ -133,3 +133,43 @@ describe("8. letters and signs of other hands", () => {
     expect(readItem("Ø 316 x 25", "metric", []).size).toBe("round 316 mm");
   });
 });
+
+describe("9. what stands beside the bar is read over: own numbers, standards, hardness, dates", () => {
+  reads([
+    ["metric", "Rund 60 C45 x 300 5 Stk", "round 60 mm", 300, 5],
+    ["metric", "0020 Rund 60 C45 x 300 5 Stk", "round 60 mm", 300, 5],
+    ["inch", '1) 2" rd 1018 x 6" 10 pcs', "round 2 in", 152.4, 10],
+    ["metric", "GB/T 3077 42CrMo φ120*350 2件", "round 120 mm", 350, 2],
+    ["metric", "PN-EN 10060 pręt okrągły 50 S235JR 6 m", "round 50 mm", 6000, ""],
+    ["inch", '4140 HT 28-32 HRC 3" rd x 10"', "round 3 in", 254, ""],
+    ["inch", '4140 HT 269/321 BHN 3" rd x 10" 2 pcs', "round 3 in", 254, 2],
+    ["metric", "42CrMo4+QT 900-1100 N/mm2 Rund 80 x 200", "round 80 mm", 200, ""],
+    ["metric", "12.03.2025 Rund 60 C45 x 300 5 Stk", "round 60 mm", 300, 5],
+    ["inch", 'rd 2" 1018 x 6" 10 pcs 2025-04-01', "round 2 in", 152.4, 10],
+    ["inch", `L 4 x 3 x 3/8 A36 x 7'-4 1/2" - 6 req'd`, "L4X3X3/8", 2247.9, 6],
+    ["metric", "2pcs of 100mm dia EN19 at 50mm long", "round 100 mm", 50, 2],
+    ["metric", "5 pcs of 40 mm round C45 x 200", "round 40 mm", 200, 5],
+    ["inch", '6" wide x 10" long x 2" thick 4140', "", 254, ""],
+    ["inch", '2. rd 4140 x 6"', "round 2 in", 152.4, ""],
+    ["inch", '12 rc 2" rd', "", "", ""],
+    ["metric", "Hollow bar 100 OD 60 ID 4140 length 200 mm", "tube 100 mm x 20 mm wall", 200, ""],
+    ["metric", "Perfil IPN 120 S275 a 2350 mm 2 uds", "IPN 120", 2350, 2],
+  ]);
+  it("the steel before an x, the specification behind a slash", () => {
+    for (const [line, name] of [
+      ["Rund 60 C45 x 300", "1045"],
+      ['304L SQ BAR 1" ASTM A276/A479', "304L"],
+      ["QQ-A-225/8 6061-T651 RND 2-1/2", "6061"],
+      ["C10 x 15.3 A36", "A36"],
+    ] as const)
+      expect(readItem(line, undefined, []).material).toContain(name);
+    expect(readItem("C10 x 15.3 A36", "inch", []).size).toBe("C10X15.3");
+  });
+});
+
+describe("10. the length of a bar that is cut up, or its greatest, beside a size that is refused", () => {
+  reads([
+    ["inch", `1 bar 304 rd 2" x 12' cut into 6 equal pieces`, "", "", ""],
+    ["inch", '4140 rd 5" min 7-3/4" max 8" long', "", "", ""],
+  ]);
+});
