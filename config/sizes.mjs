@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 
-const budgets = { "functions.js": 182, "core.js": 199, "pane.js": 16, "more.js": 9, "coach.js": 11 };
+const budgets = { "functions.js": 184, "core.js": 202, "pane.js": 16, "more.js": 9, "coach.js": 11 };
 let over = false;
 for (const [file, most] of Object.entries(budgets)) {
   const raw = readFileSync(`dist/${file}`);
