@@ -10,7 +10,7 @@ const signs: readonly (readonly [RegExp, string])[] = [
     "x",
   ],
   // 40X круг: the Latin letter for the Cyrillic one. Ç4140: the steel (çelik) joined to its number.
-  [/(?<=(?<![\d.,])(?:15|20|30|3[58]|4[05]|50))X(?= ?[а-яА-Я])/g, "Х"],
+  [/(?<=(?<![\d.,])(?:15|20|30|3[58]|4[05]|50))X(?= ?[а-яА-Я]|(?<=[а-яА-Я].*)(?: (?!\d)|$))/g, "Х"],
   [/(?<!\p{L})[Çç](?=\d{4}(?!\d))/gu, ""],
   // 20钢管: a tube of steel 20.
   [/(?<![\d.])([1-6][05])钢/g, "$1#钢"],

@@ -43,7 +43,9 @@ export function takeQuantity(line: Line): number | InputError | undefined {
 
 /** The refusal of several quantities. */
 function severalOf(line: Line, counts: readonly Count[]): InputError | undefined {
-  const several = counts.find(({ from, to }) => isOneOfSeveral(line.atoms, from, to));
+  // 3 pcs 300 mm, 3 pcs 450 mm.
+  const lengths = counts.filter(({ to }) => isMeasured(line.atoms[to + 2])).map(({ to }) => textAt(line.atoms, to + 1));
+  const several = counts.find(({ from, to }) => new Set(lengths).size > 1 || isOneOfSeveral(line.atoms, from, to));
   if (several !== undefined)
     return itemRefusal("{count} may be one of several quantities: write the one that is meant", {
       count: several.text,
@@ -130,7 +132,17 @@ function beforeWord(atoms: readonly Atom[], i: number): Count | undefined {
   // St 52-3 is a steel.
   if (!countWords.has(word) || (word === "st" && /^\d/.test(textAt(atoms, i + 2)))) return undefined;
   if (materialIndex().has(text)) return gradeBefore(atoms, i);
-  return { text, from: behindX ? i - 1 : i, to: i + 1, unsure: behindX && unsureCounts.has(word) };
+  const unsure = (behindX && unsureCounts.has(word)) || isBetween(atoms, i);
+  return { text, from: behindX ? i - 1 : i, to: i + 1, unsure };
+}
+
+/** IPE 200 Stk 4, length 6 pcs 4, 60 x 5 Stk 4: the word between two bare numbers, of which the first may belong to what stands before it. */
+function isBetween(atoms: readonly Atom[], i: number): boolean {
+  const next = atoms[i + 2];
+  const before = textAt(atoms, i - 1);
+  const taken = before === "x" || shapeWords.has(before) || tagWords.has(before) || lengthLabels.has(before);
+  if (!taken || unitWords.has(before) || next?.kind !== "number" || materialIndex().has(next.text)) return false;
+  return /^\d{1,4}$/.test(next.text) && !isMeasured(atoms[i + 3]);
 }
 
 /** 4140 pcs 5: the number before is a grade. */

@@ -147,5 +147,7 @@ function lengthFrom(line: Line, indices: readonly number[]): LineLength {
 /** 2 W12x50: a bare whole number that opens the line; 3 to and 2 Paletten count something else. */
 function isFront({ atoms, roles }: Line, i: number): boolean {
   const counted = atoms[1]?.kind === "word" && (roles[1] === "unread" || atoms[1].text === "to");
-  return i === 0 && !counted && /^\d{1,4}$/.test(atoms[0]!.text) && atoms[0]!.text !== "0";
+  // 1. Rund 60: the number of the line.
+  const numbered = atoms[0]!.typed.endsWith(".");
+  return i === 0 && !counted && !numbered && /^\d{1,4}$/.test(atoms[0]!.text) && atoms[0]!.text !== "0";
 }

@@ -26,6 +26,10 @@ describe("1. a number that belongs to the word before it counts nothing", () => 
     ["metric", "Tubo mecânico ST52 ext. 100 x int. 70 x 60 comp.", "", 60, ""],
     ["inch", 'PTR 2" x 2" cal 11 x 6 m', "", 6000, ""],
     ["metric", "two off 60 dia x 100 EN24T", "round 60 mm", 100, ""],
+    ["metric", "IPE 200 Stk 4 6 m", "", 6000, ""],
+    ["metric", "IPE 200 4 Stk 6 m", "IPE 200", 6000, 4],
+    ["inch", 'length 6 pcs 4 2" rd 1018', "", "", ""],
+    ["metric", "Rohr 60 x 5 Stk 4 300 mm", "", "", ""],
     ["inch", '2" dia 5 pcs 1018 x 10"', "round 2 in", 254, 5],
     ["metric", "Ø 80 x 250 mm 5 Stk", "round 80 mm", 250, 5],
   ]);
@@ -43,6 +47,8 @@ describe("2. thousands, lists and ranges are no quantity", () => {
     ["inch", '4 pcs per set rd 2" 1018 x 6"', "round 2 in", 152.4, ""],
     ["metric", "Rund 40 C45, 3 x 120 mm, 2 x 240 mm", "", "", ""],
     ["metric", "flat 50x10 S235, 4 x 2400 mm", "flat 50 mm x 10 mm", 2400, 4],
+    ["metric", "Rund 40 C45 3 St 300mm, 3 St 450mm", "", "", ""],
+    ["inch", '12 pcs RD 3 x 12" 12 pcs', "round 3 in", 304.8, 12],
     ["metric", "Rund 60, 10 Stk, 300 mm lang", "round 60 mm", 300, 10],
   ]);
 });
@@ -51,6 +57,7 @@ describe("3. a number in front counts pieces, not tonnes, pallets and bundles", 
   reads([
     ["metric", "3 to Rund 60 42CrMo4 6 m", "", 6000, ""],
     ["metric", "2 Paletten Rund 60 C45 3 m", "", 3000, ""],
+    ["metric", "1. Rund 60 C45 x 300", "", "", ""],
     ["metric", "4 bundles flat 50x10 S235JR 6m", "", 6000, ""],
     ["inch", "2 W12x50 A992", "W12X50", "", 2],
   ]);
@@ -114,6 +121,8 @@ describe("8. letters and signs of other hands", () => {
     ["metric", "丸棒 SUS304-16φ-200", "round 16 mm", 200, ""],
     ["metric", "Rund 60 x 300 S355J2 5 Stk à 12,50", "round 60 mm", 300, 5],
     ["metric", "Rund 60 S355J2 5 Stk à 12,50 m", "round 60 mm", 12500, 5],
+    ["metric", "Круг 60 40X L=300", "round 60 mm", 300, ""],
+    ["metric", "20x круг 60 L=300", "round 60 mm", 300, 20],
     ["metric", "40X круг 60 мм", "round 60 mm", "", ""],
     ["metric", "Aluminio 6061 T6 barra 50,8 mm diám. x 1.000 mm", "round 50.8 mm", 1000, ""],
   ]);
