@@ -18,6 +18,6 @@ export function throughput({
   readonly piecesPerCut: number;
 }): number {
   const cuts = (minutesPerHour * hours * availability) / minutes;
-  // 90 % of 3 h at 2.7 min are minutesPerHour cuts, not 59: a billionth covers the rounding of the computer's numbers.
+  // 90 % of 3 h at 2.7 min are 60 cuts, not 59: a billionth covers the rounding of the computer's numbers.
   return Math.floor(cuts * (1 + 1e-9)) * piecesPerCut;
 }

@@ -7,15 +7,15 @@ const of = (minutes: number, hours: number, availability = 1, piecesPerCut = 1) 
   throughput({ minutes, hours, availability, piecesPerCut });
 
 describe("pieces in a time (definition)", () => {
-  it.each([
-    ["8 h at 20 min", of(20, 8), 24],
-    ["8 h at 21 min: a cut begun does not count", of(21, 8), 22],
-    ["90 % of 3 h at 2.7 min, where a naive floor gives 59", of(2.7, 3, 0.9), 60],
-    ["7 h at 0.7 min", of(0.7, 7), 600],
-    ["8 h at 85 % of 3.5 min, 12 a cut: 116 cuts", of(3.5, 8, 0.85, 12), 116 * 12],
-    ["a cut longer than the time", of(600, 8), 0],
-  ])("%s", (_, pieces, expected) => {
-    expect(pieces).toBe(expected);
+  it.each<[string, Parameters<typeof of>, number]>([
+    ["8 h at 20 min", [20, 8], 24],
+    ["8 h at 21 min: a cut begun does not count", [21, 8], 22],
+    ["90 % of 3 h at 2.7 min, where a naive floor gives 59", [2.7, 3, 0.9], 60],
+    ["7 h at 0.7 min", [0.7, 7], 600],
+    ["8 h at 85 % of 3.5 min, 12 a cut: 116 cuts", [3.5, 8, 0.85, 12], 116 * 12],
+    ["a cut longer than the time", [600, 8], 0],
+  ])("%s", (_, input, expected) => {
+    expect(of(...input)).toBe(expected);
   });
 
   it("the cuts fit into the time, and one more does not", () => {
