@@ -1,4 +1,7 @@
-type Rule = readonly [pattern: RegExp, becomes: string | ((...found: string[]) => string)];
+type Rule = readonly [
+  pattern: RegExp,
+  becomes: string | ((all: string, first: string, second: string, third: string) => string),
+];
 
 const gostLetters: ReadonlyMap<string, string> = new Map([
   ["у", "gostu"],
@@ -16,14 +19,12 @@ const rules: readonly Rule[] = [
   // I20a, [20a#, C 20b
   [
     /(?<![a-z])(gbi|gbc|i|c|\[) ?(\d+(?:\.\d)?) ?([abc])#?(?![a-z\d])/g,
-    (_, word = "", depth, letter = "") =>
-      `gb${word === "[" ? "c" : word.slice(-1)} ${depth}x${"abc".indexOf(letter) + 1}`,
+    (_, word, depth, letter) => `gb${word === "[" ? "c" : word.slice(-1)} ${depth}x${"abc".indexOf(letter) + 1}`,
   ],
   // 20У, [16аП, гост 6,5П
   [
     /(?:(?:gost|гост) ?)?\[?(?<![\d.,x])(\d{1,2}(?:[.,]5)?)([аa]?)([уп])(?![\p{L}\d])/gu,
-    (_, depth = "", letter, wall = "") =>
-      `${gostLetters.get(wall)!} ${depth.replace(",", ".")}${letter === "" ? "" : "x1"}`,
+    (_, depth, letter, wall) => `${gostLetters.get(wall)!} ${depth.replace(",", ".")}${letter === "" ? "" : "x1"}`,
   ],
   [/\[ ?(?=\d+(?:\.\d)?#?$)/g, "gbu "],
   [/\[[ -]?(?=\d)/g, "channel "],

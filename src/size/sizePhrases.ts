@@ -26,11 +26,7 @@ export function sizePhrases(tokens: readonly Token[]): readonly Token[] {
     const token = tokens[i]!;
     const phrase =
       token.kind === "word"
-        ? byFirst
-            .get(token.text)
-            ?.find(({ words }) =>
-              words.every((word, k) => tokens[i + k]?.kind === "word" && tokens[i + k]?.text === word),
-            )
+        ? byFirst.get(token.text)?.find(({ words }) => words.every((word, k) => tokens[i + k]?.text === word))
         : undefined;
     if (phrase === undefined) joined.push(token);
     else if (phrase.becomes !== "") joined.push({ ...token, kind: phrase.kind, text: phrase.becomes });

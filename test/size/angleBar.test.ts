@@ -36,3 +36,11 @@ describe("angleBar", () => {
     expect(refusal(() => bar(text)).sentence).toContain(part);
   });
 });
+
+it("a number called wall is the thickness wherever it stands: L4X3X1/2, 3.25 in² (ASTM A6/A6M)", () => {
+  const [wall, ...legs] = sizeTokens("1/2 x 4 x 3").filter(({ kind }) => kind === "number");
+  expect(angleBar([{ ...wall!, tag: "wall" }, ...legs], "inch")).toMatchObject({
+    text: "L4X3X1/2",
+    area: expect.closeTo(3.25 * 645.16, 6),
+  });
+});

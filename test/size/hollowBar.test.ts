@@ -83,6 +83,14 @@ describe("hollowBar", () => {
   ])("HSS %s: a wall of 2 and more is in millimetres (judgement)", (text, says) => {
     expect(bar(text, { family: "hss" }).text).toBe(says);
   });
+  it("the larger side is the width, wherever it and the wall stand", () => {
+    const [wall, ...sides] = sizeTokens("1/4 x 4 x 6").filter(({ kind }) => kind === "number");
+    const words = { family: "box", european: false, cold: false, rectangular: true } as const;
+    for (const { text, shape } of [hollowBar(words, [{ ...wall!, tag: "wall" }, ...sides], "inch"), bar("4x6x1/4")]) {
+      expect(text).toBe("box 6 in x 4 in x 0.25 in wall");
+      expect(shape).toMatchObject({ width: expect.closeTo(152.4, 9), height: expect.closeTo(101.6, 9), wall: 6.35 });
+    }
+  });
   it("says how the corners were made", () => {
     expect(bar("100 mm x 60 mm x 5 mm").notes).toEqual([
       "calculated from the nominal wall, hot finished corners (EN 10210-2)",

@@ -16,6 +16,11 @@ it.each([
   expect(modifierAt(sizeTokens(text), 0)).toEqual(modifier);
 });
 it("an angle without a number, or without saying what it is, is refused", () => {
-  expect(refusal(() => modifierAt(sizeTokens("rot w"), 0)).sentence).toContain("needs its angle");
+  for (const text of ["rot w", "rot", "rot by", "rot at w"])
+    expect(refusal(() => modifierAt(sizeTokens(text), 0))).toEqual({
+      reason: "invalid",
+      parameter: "section",
+      sentence: '"rot" needs its angle in degrees, for example rot 30',
+    });
   expect(refusal(() => modifierAt(sizeTokens("45 deg"), 0)).sentence).toContain("say what the angle is");
 });

@@ -28,6 +28,21 @@ describe("plainBar (EN 10058 to EN 10061: sharp nominal corners)", () => {
   });
 });
 
+it.each([
+  ["round", "5", "id", "round"],
+  ["round", "5", "wall", "round"],
+  ["hexagon", "5", "wall", "hex"],
+  ["square", "5", "id", "square"],
+  ["flat", "6 x 1", "id", "flat"],
+] as const)("%s %s called %s is refused", (family, text, tag, name) => {
+  const tagged = numbers(text).map((token) => ({ ...token, tag }));
+  expect(refusal(() => plainBar(family, tagged, "inch"))).toEqual({
+    reason: "invalid",
+    parameter: "section",
+    sentence: `a solid ${name} has no wall and no inside diameter; for a hollow bar write tube or square tube`,
+  });
+});
+
 it("a wall is refused for a round, and is the thickness of a flat; sizes of a tee keep their order", () => {
   const text = (size: string) => readSection(size, "inch").text;
   expect(() => text("round 6 x 0.5 wall")).toThrow();

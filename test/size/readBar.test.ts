@@ -16,6 +16,11 @@ it.each([
   ["bar 4x4", "square 4 in"],
   ["bar 4x1", "flat 4 in x 1 in"],
   ["channel 8x11.5", "C8X11.5"],
+  ["w12-50", "W12X50"],
+  ["tube 2x11ga", "tube 2 in x 0.12 in wall"], // Birmingham gauge 11: 0.120 in
+  ["pipe 2x11ga", "tube 2 in x 0.12 in wall"],
+  ["box 3x2x11ga", "box 3 in x 2 in x 0.12 in wall"],
+  ["hss 3x2x11ga", "HSS 3 in x 2 in x 0.12 in wall"],
 ])("%s is %s (common practice, no source)", (text, canonical) => {
   expect(bar(text).text).toBe(canonical);
 });
@@ -31,6 +36,8 @@ it.each([
   ["area", "an area is written alone"],
   ["rhs 100x5", "found 2 dimensions"],
   ["round tube 60x5x2", "found 3 dimensions"],
+  ["flat 6-1x4", '"6-1" is unclear'],
+  ["flat 6x11ga", "gauge"],
 ])("%s is refused: %s", (text, part) => {
   expect(refusal(() => bar(text)).sentence).toContain(part);
 });

@@ -6,6 +6,11 @@ it.each([
   ["", "no size given"],
   [7, "7 is only a number: round 7, or area 7"],
   [45720, "is a date serial number"],
+  [10958, "is only a number"],
+  [10959, "is a date serial number"], // 1 January 1930
+  [73050, "is a date serial number"], // 31 December 2099
+  [73051, "is only a number"],
+  [45720.5, "is only a number"],
   ["45720", "is a date serial number"],
   ["4-mar", "is a date: Excel has changed a fraction"],
   ["#n/a", "the Excel error #N/A"],

@@ -17,6 +17,7 @@ describe("sizeParts (common practice, no source)", () => {
     ["tube 2 od .12 wall", ["2:od", ".12:wall"]],
     ["sq tube 2x2x.12w", ["2", "2", ".12:wall"]],
     ["wt6x25", ["6", "25"]],
+    ["tube 6 od wall .12 wall", ["6:od", ".12:wall"]],
   ])("%s: tags", (text, expected) => {
     expect(tags(text)).toEqual(expected);
   });

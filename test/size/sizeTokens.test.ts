@@ -34,6 +34,8 @@ describe("sizeTokens (common practice, no source)", () => {
     ["6'", ["6:'"]],
     ["11 ga", ["11:ga"]],
     ["tg&p", ["tg&p"]],
+    ["l: 2", ["l", "2"]],
+    ["l=2", ["l", "2"]],
     ["dia. 2, od: 3; id=4", ["dia", "2", "od", "3", "id", "4"]],
   ])("%s", (text, tokens) => {
     expect(short(text)).toEqual(tokens);
