@@ -114,12 +114,7 @@ const isUnited = ({ atoms }: Line): boolean =>
 /** A word, of more than one letter, that no reader knows. */
 function isUnread({ atoms, roles }: Line, i: number): boolean {
   const { kind, text } = atoms[i]!;
-  return (
-    roles[i] === "unread" &&
-    (kind === "word" || (kind === "mark" && /\p{L}/u.test(text))) &&
-    text.length > 1 &&
-    knownWord(text) === undefined
-  );
+  return roles[i] === "unread" && kind === "word" && text.length > 1 && knownWord(text) === undefined;
 }
 
 /** A number of the size without a unit or a tag behind it. */

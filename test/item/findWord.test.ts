@@ -8,6 +8,9 @@ it.each([
   ["kesselrohr", "tube"],
   ["stalowego", "steel"],
   ["praezisionsrohr", "tube"],
+  ["rondbuis", "round+tube"], // Dutch rond, buis
+  ["messingrohr", "brass+tube"], // German Messing, Rohr
+  ["edelstahlrohr", "stainless+tube"],
   ["quorbalo", ""],
   ["constructor", ""],
   ["", ""],

@@ -23,6 +23,12 @@ it.each([
   expect(spans(text)).toEqual(found);
 });
 
+it("a dash before a designation is no part of it", () => {
+  expect(gradeSpans(lineOf("RD 3 - 4140"), new Set()).map(({ from, to, text }) => [from, to, text])).toEqual([
+    [3, 3, "4140"],
+  ]);
+});
+
 it("own names are designations, too", () => {
   expect(spans("RD 3 shop special", ["SHOPSPECIAL"])).toEqual(["shop special"]);
 });

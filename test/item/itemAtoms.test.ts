@@ -45,6 +45,15 @@ describe("atoms of a line (common practice, no source)", () => {
     ["(1234567)", "n:1234567"],
     ["[3] {4} |5|", "n:3 n:4 n:5"],
     ["3;4,5", "n:3 n:4,5"],
+    ["round 50.", "w:round n:50"],
+    ["round 50.:", "w:round n:50 m:. m::"],
+    ["xyz9+qt", "c:xyz9+qt"],
+    ["1234m2", "c:1234m2"],
+    ["6000m 600-m", "n:6000 w:m n:600 m:- w:m"],
+    ["sus999 st9876 sts4567a", "c:sus999 c:st9876 c:sts4567a"],
+    // A whole number and a fraction are one number; a number and two grades are not.
+    ["3 304/316", "n:3 c:304/316"],
+    ["3 1/4", "n:3 1/4"],
     ["qty: 5", "w:qty m:: n:5"],
     ["", ""],
   ])("%s", (line, atoms) => {

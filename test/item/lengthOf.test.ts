@@ -32,6 +32,7 @@ it("refusals whole, and the limits themselves", () => {
     more: { section?: Section; random?: boolean; torn?: boolean } = {},
   ) => lengthOf({ text, bare }, more.section ?? round, units, more.random ?? false, more.torn ?? false);
   expect(sentence(of("1.250 mm", false, "inch"))).toBe("1.250 mm may be 1.25 or 1250 mm: write it without the point");
+  expect(sentence(of("1.250mm", false, "inch"))).toBe("1.250mm may be 1.25 or 1250 mm: write it without the point");
   expect(sentence(of("3.000", true, "metric"))).toBe("3.000 may be 3. or 3000 mm: write it without the point");
   expect(of("1.250", true, "inch")).toBeCloseTo(1.25 * 25.4, 9);
   expect(sentence(of("132 ft", false, "inch"))).toBe(

@@ -30,6 +30,13 @@ it("whole, without what stands behind the x, without what stands apart (common p
   expect(read("round")).toContain("has no dimensions");
 });
 
+it("the number behind Ø or AF is the size, whatever stands beside it (common practice, no source)", () => {
+  expect(read("round Ø5 3")).toEqual([["round 5 in", "3", false]]);
+  expect(read("3 round Ø5")).toEqual([["round 5 in", "3", false]]);
+  expect(read("hex AF 2 3")).toEqual([["hex 2 in", "3", false]]);
+  expect(read("3 hex AF 2")).toEqual([["hex 2 in", "3", false]]);
+});
+
 it("both sides of a hollow, and the wall apart from them; what may be a wall is no length of a solid (common practice, no source)", () => {
   expect(read("box 40x20 2 mm", "metric")).toEqual([["box 40 mm x 20 mm x 2 mm wall", "", false]]);
   expect(read("rhs 60x40 mm 3 mm", "metric")).toEqual([["box 60 mm x 40 mm x 3 mm wall", "", false]]);

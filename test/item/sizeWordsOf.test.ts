@@ -29,6 +29,12 @@ it.each([
   ["l", "l"],
   ["round 3-1/2", "round 3-1/2"],
   ["W12/50", "w 12/50"],
+  ["W12-50", "w 12 - 50"],
+  ["W12- 50", "w 12 50"],
+  ["round 3 - 5", "round 3 5"],
+  ["round 3 -5", "round 3 5"],
+  ["round 3- 5", "round 3 5"],
+  ["round 3-5", "round 3 - 5"],
   ["round 3 = 5", "round 3 5"],
 ])("%s: %s is the size (common practice, no source)", (text, words) => {
   expect(size(text)).toBe(words);

@@ -105,3 +105,19 @@ it.each([
   const got = takeLength(lineOf(text));
   expect(got instanceof InputError ? sentence(got) : got?.text).toBe(length);
 });
+
+it("a number that is something else already is no part of a length", () => {
+  const feet = lineOf(`RD 3 12' 6"`);
+  expect(takeLength(feet)).toMatchObject({ text: `12' 6"` });
+  const counted = lineOf(`RD 3 12' 6"`);
+  counted.roles[4] = "quantity";
+  expect(takeLength(counted)).toMatchObject({ text: "12'" });
+  expect(takeLength(lineOf("3 LG 24 hex"))).toBeUndefined();
+  const three = lineOf("3 LG 24 hex");
+  three.roles[0] = "quantity";
+  expect(takeLength(three)).toMatchObject({ text: "24", bare: true });
+});
+
+it.each(["round 3 L=", "round 3, cut to", "length", "L="])("%s: the label of nothing", (text) => {
+  expect(takeLength(lineOf(text))).toBeUndefined();
+});

@@ -81,3 +81,30 @@ it("quenched and tempered anywhere are one condition", () => {
   for (const text of ["4140 RD quenched and tempered", "quenched tempered RD 4140", "4140 QT RD"])
     expect(takeMaterial(lineOf(text), []).grade).toMatchObject({ key: "4140-ht" });
 });
+
+it("the condition is read where it stands, the shape between stays", () => {
+  for (const [text, words] of [
+    ["4140 RD annealed", "4140 annealed"],
+    ["annealed RD 4140", "annealed 4140"],
+  ] as const) {
+    const line = lineOf(text);
+    expect(takeMaterial(line, []).grade).toMatchObject({ key: "4140-ann" });
+    expect(taken(line, "material")).toBe(words);
+  }
+});
+it.each([
+  ["4140 RD inconel 625", "4140/inconel 625"],
+  ["inconel 625 RD 4140", "inconel 625/4140"],
+])("%s: two materials are named in the order of the line", (text, both) => {
+  expect(sentence(takeMaterial(lineOf(text), []).grade)).toContain(both);
+});
+it.each([
+  ["brass 360 RD", [1]],
+  ["brass 36000 RD", [1]],
+  ["brass 3600 RD", []], // no brass has four figures
+  ["brass 360 x 3", []], // a dimension
+  ["brass RD 360 x 3", []],
+  ["360 RD", []], // no family beside it
+] as const)("%s: the bare numbers %j are grades (CDA numbers have three figures, UNS five)", (text, numbers) => {
+  expect(takeMaterial(lineOf(text), []).numbers).toEqual(numbers);
+});

@@ -75,3 +75,7 @@ it.each([
 ])("%s is refused whole: %s", (text, says) => {
   expect(sentence(takeQuantity(lineOf(text)))).toBe(says);
 });
+
+it.each(["5 x", "50x50x5 dia 4 x 2400 mm", "50x50x5 Ø4 x 2400 mm"])("%s says no quantity", (text) => {
+  expect(takeQuantity(lineOf(text))).toBeUndefined();
+});

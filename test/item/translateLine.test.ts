@@ -9,6 +9,12 @@ it.each([
   ["Köşebent 50x50x5 4 boy", "angle 50x50x5 4 bars"],
   ["Lama 50x10 boy 1200 mm", "flat 50x10 length 1200 mm"],
   ["St 37 round 50", "St 37 round 50"],
+  // Stück is no steel, even before the number of one; German Stange and French barre count only behind a number.
+  ["Rund 20 Stück 37", "round 20 pcs 37"],
+  ["barres 50x5", "bar 50x5"],
+  ["50x5 barres", "50x5 bar"],
+  ["3 barres 50x5", "3 bars 50x5"],
+  ["(3 barres)", "(3 bars)"],
   ["RD 3 4140 RUSH", "RD 3 4140 RUSH"],
 ])("%s: %s (src/data/lineWords.ts)", (line, text) => {
   expect(translate(line)).toBe(text);
