@@ -37,9 +37,7 @@ function valueCell(value: Step["value"], units: Units): Cell {
 function inUnits({ name, symbol, value, unit }: Step, units: Units): Cell[][] {
   if (unit === "text" || typeof value !== "number") return [];
   const { factor, unit: shown } = quantities[unit][units];
-  return factor === 1 && shown === unitOf(unit)
-    ? []
-    : [[name, symbol, "", value / factor, shown, "the same, in your units"]];
+  return shown === unitOf(unit) ? [] : [[name, symbol, "", value / factor, shown, "the same, in your units"]];
 }
 
 /** Rows of a working: the steps, and at the end the answer in the caller's units; or the one row of a refusal. */

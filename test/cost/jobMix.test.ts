@@ -39,6 +39,29 @@ const bookOf = (own: Partial<OrderBook> = {}): OrderBook => ({
 const nothing = new InputError("invalid", "length", "{parameter} is empty");
 
 describe("an order book", () => {
+  it("a blank row is left out; a row of which one cell is filled is a job that cannot be read", () => {
+    const blank = { section: [undefined], material: [undefined], quantities: [undefined], length: [undefined] };
+    const jobs = (own: Partial<OrderBook>): number => {
+      const book = { ...blank, ...own };
+      const also = <T>(column: readonly T[], more: readonly T[]): readonly T[] => [...column, ...more];
+      const { section, material, quantities, length } = bookOf();
+      return jobMix(
+        bookOf({
+          section: also(section, book.section),
+          material: also(material, book.material),
+          quantities: also(quantities, book.quantities),
+          length: also(length!, book.length!),
+          shops: [...rows.map(() => shop), shop],
+        }),
+      ).length;
+    };
+    const without = jobMix(bookOf()).length;
+    expect(jobs({})).toBe(without);
+    expect(jobs({ section: [shape("round 50 mm")] })).toBe(without + 1);
+    expect(jobs({ material: [findMaterial("A36", [])] })).toBe(without + 1);
+    expect(jobs({ quantities: [3] })).toBe(without + 1);
+  });
+
   it("sums what QUOTE says job by job, at an hour's cost of the saw hour value", () => {
     const table = jobMix(bookOf());
     const lines = rows.map(([size, grade, quantity, length], i) =>

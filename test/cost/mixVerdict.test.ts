@@ -39,6 +39,16 @@ it("says a loss as a loss, with what would turn it", () => {
   );
 });
 
+it("each job with its cheaper class may free nothing: the same minutes, blades of half the price (by hand: 25 of 50 + 25)", () => {
+  const [dear, cheap] = [way(3000, 10, 6000, 100), way(3000, 10, 6000, 50)];
+  expect(
+    verdict([
+      { biMetal: dear, carbide: cheap },
+      { biMetal: cheap, carbide: dear },
+    ]),
+  ).toMatch(/Each job with its cheaper class saves 25 and frees 0 h\.$/);
+});
+
 it("ties are ties, never is never, and what is left out is counted", () => {
   expect(verdict([{ biMetal: fast.biMetal, carbide: fast.biMetal }])).toMatch(
     /costs the same as bi-metal and frees 0 h.*No job is cheaper with bi-metal\.$/,

@@ -35,6 +35,17 @@ const ask = (own: Partial<Parameters<typeof quote>[0]> = {}, block: Partial<Shop
   });
 
 describe("a quote", () => {
+  it("says how the line was read, with its notes and the tuning where there is one", () => {
+    const template = (own: Parameters<typeof ask>[0], block: Partial<Shop> = {}): string => {
+      const read = ask(own, block).readAs;
+      return typeof read === "object" && "template" in read ? read.template : String(read);
+    };
+    const plain = `${big.text} · ${steel.name} · {length} · 10 pieces`;
+    expect(template({})).toBe(plain);
+    const noted = { item: { ...sizeOnly("round 178 mm"), notes: ["a note of the line"] } };
+    expect(template(noted)).toBe(`${plain} · a note of the line`);
+  });
+
   it("gives the line's values by their names, each costs a tenth of ten", () => {
     const line = quoteLine({ section: big, material: steel, length: 300, quantity: 10, blade: "bi-metal", shop });
     const got = ask();

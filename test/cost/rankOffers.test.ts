@@ -63,6 +63,17 @@ describe("offers: own check values (no publication), as for the break-even of A 
 });
 
 describe("offers", () => {
+  it("two of the same cost share the rank, and neither is ahead: the second is level with the first", () => {
+    const rows = rank([a, offered("A again", bladeA), b]);
+    expect(rows.map(({ rank: own, name }) => [own, name])).toEqual([
+      [1, "B"],
+      [2, "A"],
+      [2, "A again"],
+    ]);
+    expect(rows[2]!.takesTheLead).toBe("level with A");
+    expect(rows[1]!.takesTheLead).not.toContain("level");
+  });
+
   it("with a rebate from some number of blades on stand twice, from the first blade on once", () => {
     expect(rank([offered("B", bladeB, { rebate: 0.1, rebateFrom: 5 })]).map((r) => r.name)).toEqual(["B, from 5", "B"]);
     const single = rank([offered("B", bladeB, { rebate: 0.1 })]);

@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { blade, length, number, pitch, section, text } from "../../../functions/kinds";
 import { CellError, type Cell, type Range } from "../../../functions/kinds/cell";
+import { catalogue } from "../../../functions/catalogue";
+import { call } from "../../../functions/bind/call";
+import { Memo } from "../../../functions/bind/memo";
+import { parseCall } from "../../../functions/bind/parseCall";
 import { column, each, entry, fromBlock, type Param } from "../../../functions/bind/entry";
 import { words, run, text0, add, inches, both, fed, rows, price, huge, label } from "./fixture";
 
@@ -289,4 +293,36 @@ it("a row of results where every range is blank is as wide as the others", () =>
     ["", ""],
     [1, "ok"],
   ]);
+});
+
+describe("a shop block of which some cells are filled", () => {
+  const of = (name: string, formula: string): Cell =>
+    call(
+      catalogue.find((e) => e.name === name)!,
+      parseCall(formula).args,
+      new Memo(),
+    )[0]![0]!;
+
+  it("is none where all cells are blank: the answer is that without a block", () => {
+    const plain = of("CUTTIME", 'SAW.CUTTIME("round 4", 12)');
+    expect(plain).toBeTypeOf("number");
+    for (const block of ['{"",""}', '{"","";"",""}', '""'])
+      expect(of("CUTTIME", `SAW.CUTTIME("round 4", 12, , ${block})`), block).toBe(plain);
+  });
+
+  it("is read, and refused, where one cell is filled and its row is not", () => {
+    for (const block of ['{"nonsense",""}', '{"","5"}', '{"","";"Hourly cost",""}'])
+      expect(of("CUTTIME", `SAW.CUTTIME("round 4", 12, , ${block})`), block).toMatchObject({
+        code: "#VALUE!",
+        text: expect.stringContaining("shop block"),
+      });
+  });
+
+  it("is asked for where it is needed", () => {
+    for (const block of ['{"",""}', '""'])
+      expect(of("QUOTE", `SAW.QUOTE("round 4", "bi-metal", 3, ${block}, "A36", 3)`)).toMatchObject({
+        code: "#VALUE!",
+        text: "settings is empty; point it at the shop block",
+      });
+  });
 });

@@ -160,6 +160,15 @@ describe("WORKING", () => {
     console.log(`formulas ${formulas}, refused ${refused}`);
   });
 
+  it("every line has a name, a unit and a source, and no two lines of a working have the same key", () => {
+    for (const { name, working: own } of worked) {
+      for (const [key, , says, , unit, source] of own!.lines)
+        for (const text of [key, says, unit, source]) expect(text, `${name}: ${key}`).toMatch(/\S/);
+      const keys = own!.lines.map(([key]) => key);
+      expect(new Set(keys).size, name).toBe(keys.length);
+    }
+  });
+
   const valueOf = (table: Cell[][], step: string): number => Number(table.find((row) => row[0] === step)![3]);
 
   it("the sum over the way of the band is that of a loop of 200,000 slices written here (round of 4 in, 6 in)", () => {
@@ -220,6 +229,13 @@ describe("WORKING", () => {
     expect(inch[inch.length - 1]!.slice(3, 5)).toEqual([expect.closeTo(10.1814, 3), "in²/min"]);
     const metric = of('SAW.CUTRATE("round 4 in", "A36", "bi-metal", , {"Units","metric"})');
     expect(metric[metric.length - 1]!.slice(3, 5)).toEqual([expect.closeTo(10.1814 * 6.4516, 2), "cm²/min"]);
+  });
+
+  it("the function may be named as it is typed in a cell, with = and SAW. or without", () => {
+    const plain = rows('SAW.WORKING("CUTRATE", "round 4", "A36", "bi-metal")');
+    expect(plain.length).toBeGreaterThan(10);
+    for (const name of ["cutrate", "=CUTRATE", "=cutrate", "SAW.CUTRATE", "saw.cutrate", "=SAW.CUTRATE"])
+      expect(rows(`SAW.WORKING("${name}", "round 4", "A36", "bi-metal")`), name).toEqual(plain);
   });
 
   it("a refusal is a row with its sentence; a value without an answer is its sentence among the others", () => {
