@@ -24,6 +24,10 @@ describe("compactDesignation (rules: common practice, no source)", () => {
     ["45#", "GB45"],
     ["45 # steel", "GB45STEEL"],
     ["＃45", "45"],
+    ["steel 45#", "STEELGB45"],
+    ["3..4", "3-4"],
+    ["17 .4", "17-4"],
+    ["A.36", "A36"],
   ])("%s becomes %s", (text, form) => {
     expect(compactDesignation(text)).toBe(form);
   });

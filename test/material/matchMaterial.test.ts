@@ -124,3 +124,35 @@ it("up to three designations of one piece are read, four are not", () => {
   expect(matchMaterial("304/1.4301/S30400", []).material.grade).toBe("304");
   expect(() => matchMaterial("304/1.4301/S30400/304", [])).toThrow();
 });
+
+describe("what a refusal and an answer say", () => {
+  const says = (text: string): string => {
+    try {
+      matchMaterial(text, []);
+    } catch (error) {
+      if (error instanceof InputError) return error.problem.replace("{given}", String(error.facts["given"]));
+    }
+    throw new Error(`not refused: ${text}`);
+  };
+
+  it("a name of at most 60 characters is said whole, a longer one is cut", () => {
+    expect(says("qwertzu")).toMatch(/^qwertzu is not in the material table/);
+    expect(says("q".repeat(60))).toMatch(/^q{60} is not/);
+    expect(says("q".repeat(61))).toMatch(/^q{60}… is not/);
+  });
+
+  it("a designation of 120 characters is read, a longer one is not", () => {
+    expect(matchMaterial(`AISI${" ".repeat(112)}4140`, []).material.grade).toBe(
+      matchMaterial("4140", []).material.grade,
+    );
+    expect(says(`AISI${" ".repeat(113)}4140`)).toMatch(/… is not in the material table$/);
+  });
+
+  it("W.-Nr. 2.4856 is NiCr22Mo9Nb, UNS N06625 (EN 10095): the number of a metal that is no steel", () => {
+    for (const text of ["W.-Nr. 2.4856", "2.4856", "UNS N06625"])
+      expect(
+        matchMaterial(text, []).material.designations.map((each) => each.text),
+        text,
+      ).toContain("N06625");
+  });
+});

@@ -76,3 +76,10 @@ it("designations, sources and marks stand apart by their own signs", () => {
   expect(confidence.split(", ").length).toBeGreaterThan(4);
   expect(data("304").readAs).toBe("AISI 304");
 });
+
+it("says how the designation was read, and the note behind a colon where there is one", () => {
+  const noted = matchMaterial("4140", []);
+  expect(noted.note).not.toBe("");
+  expect(materialData({ material: noted }).readAs).toBe(`${noted.matched}: ${noted.note}`);
+  expect(materialData({ material: { ...noted, note: "" } }).readAs).toBe(noted.matched);
+});

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { InputError } from "../../src/errors";
 import { findMaterial } from "../../src/material/findMaterial";
 import { materialData } from "../../src/material/materialData";
+import { soundRefusal } from "../soundRefusal";
 import { ownMaterial, type OwnMaterial } from "../../src/material/ownMaterial";
 
 const like = findMaterial("316L", []);
@@ -64,4 +65,26 @@ describe("ownMaterial", () => {
       expect(error).toMatchObject({ reason: "invalid", parameter: "own material" });
     }
   });
+});
+
+it.each([
+  [{ name: "x".repeat(200) }, /^the name is longer than \d+ characters$/],
+  [{ name: " - " }, /^\{parameter\} has no name$/],
+  [{ name: "X", rateFactor: 21 }, /^X: the rate factor must be from/],
+  [{ name: "X", density: 1e-7 }, /^X: the density must be from/],
+  [{ name: "X", price: 0 }, /^X: the price must be from/],
+] as const)("%j is refused in a whole sentence", (own, says) => {
+  let refusal: unknown;
+  try {
+    ownMaterial({ like, ...none, ...own });
+  } catch (error) {
+    refusal = error;
+  }
+  if (!(refusal instanceof InputError)) throw new Error("not refused");
+  const { problem, facts, parameter } = soundRefusal(refusal);
+  const text = (value: unknown): string => (typeof value === "string" ? value : "…");
+  expect(
+    problem.replace(/\{(\w+)\}/g, (all, name: string) => (name === "parameter" ? all : text(facts[name]))),
+  ).toMatch(says);
+  expect(parameter).toBe("own material");
 });

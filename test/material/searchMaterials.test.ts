@@ -46,3 +46,7 @@ describe("searchMaterials (ranking: judgement)", () => {
       expect([material.key, keys(material.name, 6).includes(material.key)]).toEqual([material.key, true]);
   });
 });
+
+it("a query whose first sign begins no designation finds nothing", () => {
+  for (const query of ["Ω1", "Ж1"]) expect(keys(query)).toEqual([]);
+});
