@@ -42,6 +42,10 @@ describe("contactRows (geometry)", () => {
     expect(found[1]!.width).toBeCloseTo(40, 9);
   });
   it.each([0, 1.5, 1001, NaN])("%d steps are refused", (steps) => {
-    expect(refusal(() => rows("round 7", steps))).toMatchObject({ reason: "invalid", parameter: "steps" });
+    expect(refusal(() => rows("round 7", steps))).toEqual({
+      reason: "invalid",
+      parameter: "steps",
+      sentence: `${String(steps)} is not a whole number from 1 to 1000`,
+    });
   });
 });

@@ -59,3 +59,22 @@ describe("layBar (default orientations: common practice, no source; heights: geo
     expect(refusal(() => layBar(shape, "bar", lie, 0)).sentence).toContain(part);
   });
 });
+
+it("the name that is printed of a lie is a word that asks for the same lie (definition)", () => {
+  const angleOf = { kind: "angle", long: 60, short: 40, thickness: 5, root: 0, toe: 0 } as const;
+  const profile = { depth: 200, width: 80, web: 6, flange: 11, slope: 0, root: 13, toe: 0 } as const;
+  const box = { kind: "box", width: 40, height: 40, wall: 4, outer: 6, inner: 4 } as const;
+  for (const [shape, names] of [
+    [beam, ["web flat", "web up"]],
+    [{ kind: "channel", ...profile }, ["toes down", "toes up", "web up"]],
+    [{ kind: "tee", ...profile }, ["flange down", "flange up"]],
+    [angleOf, ["heel up", "heel down", "leg flat"]],
+    [box, ["diamond"]],
+  ] as const) {
+    for (const name of names) expect(layBar(shape, "bar", name, 0).lie, name).toBe(name);
+    expect(refusal(() => layBar(shape, "bar", "nowhere", 0)).sentence).toContain(names.join(", "));
+  }
+  expect(layBar(beam, "bar", "upright", 0).lie).toBe("web up");
+  expect(layBar(beam, "bar", "flanges up", 0).lie).toBe("web flat");
+  expect(layBar(beam, "bar", "flat", 0).lie).toBe("web flat");
+});

@@ -49,3 +49,42 @@ it("every contact of a rectangle is its width, from the first depth to the last 
   // Its area over its height, 2400 / 30.
   expect(profile.thinnest).toBeCloseTo(80, 9);
 });
+
+const corners = (own: Readonly<Record<number, { x?: number; y?: number; r?: number }>> = {}) =>
+  (
+    [
+      [0, 0],
+      [80, 0],
+      [80, 30],
+      [0, 30],
+    ] as const
+  ).map(([x, y], i) => ({ x, y, r: 0, ...own[i] }));
+
+it("four sharp corners of which two and two are level are one; every other outline is none (geometry)", () => {
+  expect(rectangleRun({ loops: [corners()] })).toMatchObject({ width: 80, height: 30 });
+  const hole = [
+    { x: 10, y: 10, r: 0 },
+    { x: 20, y: 10, r: 0 },
+    { x: 20, y: 20, r: 0 },
+  ];
+  const others = [
+    [],
+    [corners().slice(0, 3)],
+    [[...corners(), { x: -5, y: 15, r: 0 }]],
+    [corners(), hole],
+    ...[0, 1, 2, 3].flatMap((i) => [0, 1, 2, 3].map((k) => [corners({ [i]: { r: 2 }, [k]: { r: 2 } })])),
+    [corners({ 0: { y: 5 } })],
+    [corners({ 1: { y: 5 } })],
+    [corners({ 2: { y: 25 } })],
+    [corners({ 3: { y: 25 } })],
+    [corners({ 0: { x: 5 } })],
+    [corners({ 1: { x: 75 } })],
+    [corners({ 2: { x: 75 } })],
+    [corners({ 3: { x: 5 } })],
+    [corners({ 1: { x: 0 }, 2: { x: 0 } })],
+    [corners({ 2: { y: 0 }, 3: { y: 0 } })],
+    [corners({ 1: { x: -80 }, 2: { x: -80 } })],
+    [corners({ 2: { y: -30 }, 3: { y: -30 } })],
+  ];
+  for (const loops of others) expect(rectangleRun({ loops }), JSON.stringify(loops)).toBeUndefined();
+});

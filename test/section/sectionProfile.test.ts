@@ -206,3 +206,15 @@ it("an area alone has no shape", () => {
     sentence: expect.stringContaining("an area alone has no shape: write") as string,
   });
 });
+
+it("a mitre of 45° stretches a tube as it does every bar: √2 of the area of the square cut (geometry)", () => {
+  for (const size of ["tube 3x0.25", "round 3", "box 3x3x0.25", "flat 3x1"]) {
+    const [plain, mitred] = [size, `${size} mitre 45`].map((text) => sectionProfile(readSection(text, "inch")));
+    expect(mitred!.area / plain!.area, size).toBeCloseTo(Math.SQRT2, 6);
+    expect((mitred!.meanWidth * mitred!.height) / (plain!.meanWidth * plain!.height), size).toBeCloseTo(Math.SQRT2, 6);
+    expect((mitred!.longestContact * mitred!.height) / (plain!.longestContact * plain!.height), size).toBeCloseTo(
+      Math.SQRT2,
+      3,
+    );
+  }
+});

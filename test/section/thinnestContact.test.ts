@@ -25,3 +25,24 @@ it("a wedge from 0 to 100: 20 (geometry)", () => {
   expect(thinnestContact([wedge], 0.2)).toBeGreaterThan(19);
   expect(thinnestContact([wedge], 0.2)).toBeLessThan(21);
 });
+
+it("a slab that lies lower has the same contacts (geometry)", () => {
+  const wedge = (above: number, top: number) => ({
+    ...level(50, 100, 0),
+    above,
+    slab: { top, bottom: top + 100, courses: [] },
+    stations: [{ depth: above + top + 30, travel: 100, ...contact(45) }],
+    first: contact(0),
+    last: contact(80),
+  });
+  const here = thinnestContact([wedge(0, 0)], 0.2);
+  // 45 of 30: straight up to there, so a fifth of the way ends near 30.
+  expect(here).toBeGreaterThan(28);
+  expect(here).toBeLessThan(32);
+  for (const [above, top] of [
+    [100, 0],
+    [0, 40],
+    [100, 40],
+  ] as const)
+    expect(thinnestContact([wedge(above, top)], 0.2)).toBeCloseTo(here, 9);
+});
