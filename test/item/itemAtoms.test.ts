@@ -48,6 +48,7 @@ describe("atoms of a line (common practice, no source)", () => {
     ["round 50.", "w:round n:50"],
     ["round 50.:", "w:round n:50 m:. m::"],
     ["xyz9+qt", "c:xyz9+qt"],
+    ["w9+l", "c:w9+l"],
     ["1234m2", "c:1234m2"],
     ["6000m 600-m", "n:6000 w:m n:600 m:- w:m"],
     ["sus999 st9876 sts4567a", "c:sus999 c:st9876 c:sts4567a"],

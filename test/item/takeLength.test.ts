@@ -18,6 +18,8 @@ it.each([
   ["RD 4140 LG 24", "24", true, "LG 24"],
   [`RD 3 LG 24"`, `24"`, false, `LG 24 "`],
   ["HEX 15/16 12L14 LG 2-1/4", "2-1/4", false, "LG 2-1/4"],
+  ["RD 3 x 24 LG 4140", "24", true, "x 24"],
+  ["RD 3 - 24 LG 4140", "24", true, "24"],
   ["RD 3 CUT 12", "12", true, "CUT 12"],
 ])("%s: %s, bare %s (common practice, no source)", (text, length, bare, words) => {
   const line = lineOf(text);

@@ -108,3 +108,9 @@ it.each([
 ] as const)("%s: the bare numbers %j are grades (CDA numbers have three figures, UNS five)", (text, numbers) => {
   expect(takeMaterial(lineOf(text), []).numbers).toEqual(numbers);
 });
+
+it.each(["inconel alloy 625", "inconel - 625", "inconel 625"])("%s: every word of it is the material", (words) => {
+  const line = lineOf(`${words} RD`);
+  takeMaterial(line, []);
+  expect(taken(line, "material")).toBe(words);
+});

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { builtInMaterials } from "../../src/material/builtInMaterials";
 import { describeDesignation } from "../../src/material/describeDesignation";
 import { findMaterial } from "../../src/material/findMaterial";
 import type { DesignationKind } from "../../src/material/material";
@@ -15,4 +16,12 @@ it.each<[DesignationKind, string, string]>([
   ["name", "304", "304 austenitic stainless"],
 ])("%s %s is written %s", (kind, text, words) => {
   expect(describeDesignation({ material, designation: { kind, text, near: false } })).toBe(words);
+});
+
+it("a trade name is written as the UNS number of its material, a letter and five digits (ASTM E527), or by its name", () => {
+  for (const each of builtInMaterials()) {
+    const words = describeDesignation({ material: each, designation: { kind: "trade name", text: "X", near: false } });
+    if (words.startsWith("UNS ")) expect(words).toMatch(/^UNS [A-Z]\d{5}$/);
+    else expect(words).toBe(each.name);
+  }
 });

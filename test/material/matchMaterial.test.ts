@@ -125,6 +125,15 @@ it("up to three designations of one piece are read, four are not", () => {
   expect(() => matchMaterial("304/1.4301/S30400/304", [])).toThrow();
 });
 
+it.each([
+  ["A2", "A2 fastener is stainless"],
+  ["M2", "copper is М2 in Cyrillic"],
+  ["718", "718 mould steel is P20+Ni"],
+])("%s is answered, with its other meaning said: %s (ISO 3506-1, GOST 859, DIN 1.2738)", (text, other) => {
+  expect(match(text).note).toContain(other);
+  expect(match("4140").note).not.toContain(other);
+});
+
 describe("what a refusal and an answer say", () => {
   const says = (text: string): string => {
     try {

@@ -26,6 +26,12 @@ describe("sizeUnits (order of the rules: common practice)", () => {
       mm.map((each) => expect.closeTo(each, 9) as number),
     );
   });
+  it("says the unit of the first number", () => {
+    expect(read("60 x 10", "metric").unit).toBe("mm");
+    expect(read("6 x 1", "inch").unit).toBe("in");
+    expect(read("6 in x 20 mm", "metric").unit).toBe("in");
+    expect(read("5 cm x 1 in", "inch").unit).toBe("mm");
+  });
   it("an assumed unit is noted, a written or implied one is not", () => {
     expect(read("6", "inch").notes).toEqual(["inches assumed"]);
     expect(read("60", "metric").notes).toEqual(["millimetres assumed"]);
