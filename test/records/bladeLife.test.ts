@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { InputError } from "../../src/errors";
 import { bladeLife } from "../../src/records/bladeLife";
 import type { Ending } from "../../src/records/bladeRecord";
+import { soundRefusal } from "../soundRefusal";
 import { weibulls } from "./weibulls";
 
 const of = (areaCut: readonly number[], why?: readonly Ending[]) => bladeLife({ areaCut, why });
@@ -34,6 +35,20 @@ describe("BLADELIFE", () => {
     expect(mean).toBeInstanceOf(InputError);
     expect(high).toBeInstanceOf(InputError);
     expect(blades).toBe(0);
+  });
+  it("blades that all cut the same area: known already, and without a shape", () => {
+    const { bladesMore, shape } = of([3, 3, 3, 3, 3]);
+    expect(bladesMore).toBe(0);
+    expect(soundRefusal(shape as InputError).problem).toBe("all worn blades cut the same area");
+  });
+  it("19 lives of 1 and one of a million, spread 4.47: ±10 % takes (1.28 · 4.47 / 0.1)², thousands of blades, more than are counted", () => {
+    const { problem, facts } = soundRefusal(of([...Array<number>(19).fill(1), 1e6]).bladesMore as InputError);
+    expect(problem).toBe("more than {most} blades");
+    expect(Number(facts["most"])).toBeGreaterThan(10);
+  });
+  it("only worn blades count for the shape", () => {
+    const { shape } = of([3.1, 3.6, 4.4, 2.7, 3.3], ["worn", "worn", "broke", "worn", "worn"]);
+    expect(soundRefusal(shape as InputError).facts).toMatchObject({ worn: "4" });
   });
   it("from one blade gives no band; from two that differ much no lower end", () => {
     expect(of([700])).toMatchObject({ mean: 700, low: { problem: "one blade: how far lives differ is not known" } });

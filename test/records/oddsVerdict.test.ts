@@ -3,6 +3,18 @@ import { InputError } from "../../src/errors";
 import { printText } from "../../functions/kinds/sentence";
 import { oddsVerdict } from "../../src/records/oddsVerdict";
 
+it.each([
+  [0, 5, "; saving 0 to 5 per unit of area"],
+  [2, 5, "; saving 2 to 5 per unit of area"],
+  [-5, 0, "; loss 0 to 5 per unit of area"],
+  [-5, -2, "; loss 2 to 5 per unit of area"],
+  [-5, 3, "; from a loss of 5 to a saving of 3 per unit of area"],
+])("a saving from %d to %d is said as what it is", (low, high, words) => {
+  const saving = { low, middle: (low + high) / 2, high };
+  const verdict = { likely: 0.8, bladesMore: 1, never: false, saving, blades: [4, 4], sawHourValue: 60 } as const;
+  expect(printText(oddsVerdict(verdict), "inch")).toContain(words);
+});
+
 it("never says 0 or 100 in 100, and says what would settle it", () => {
   const of = (likely: number, bladesMore: number | InputError) =>
     printText(
