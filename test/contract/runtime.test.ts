@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { catalogue } from "../../functions/catalogue";
 import { CellError, type Cell, type Range } from "../../functions/kinds/cell";
 import { call } from "../../functions/bind/call";
@@ -8,7 +8,7 @@ import { repeats, slots } from "../../functions/bind/slots";
 import { parseCall } from "../../functions/bind/parseCall";
 import { Memo } from "../../functions/bind/memo";
 import { wantBuilt } from "../../config/built.mjs";
-import { boot, callAll, type Reply } from "./runtime";
+import { boot, callAll, shut, type Reply } from "./runtime";
 
 /** The built script, driven by the runtime of @microsoft/office-js that Excel loads. */
 
@@ -37,6 +37,8 @@ beforeAll(() => {
   wantBuilt("dist");
   boot(script);
 });
+
+afterAll(shut);
 
 describe("the built functions under Excel's runtime", () => {
   it("give every example's result, as rows of cells", async () => {

@@ -37,8 +37,22 @@ const bridge = {
   },
 } as Bridge;
 
+const timers: ReturnType<typeof setTimeout>[] = [];
+const ownTimeout = globalThis.setTimeout;
+
+/** Ends what the runtime would still do later, when its window is gone. */
+export function shut(): void {
+  globalThis.setTimeout = ownTimeout;
+  timers.forEach(clearTimeout);
+}
+
 /** Boots the runtime and loads our built script as Excel's page does: one classic script, nothing else. */
 export function boot(script: string): void {
+  globalThis.setTimeout = Object.assign((run: () => void, ms?: number) => {
+    const timer = ownTimeout(run, ms);
+    timers.push(timer);
+    return timer;
+  }, ownTimeout);
   Object.assign(globalThis, { _richApiNativeBridge: bridge });
   document.head.innerHTML = '<script type="text/plain" src="http://localhost/custom-functions-runtime.js"></script>';
   const runtime = createRequire(import.meta.url).resolve("@microsoft/office-js/dist/custom-functions-runtime.js");
