@@ -32,7 +32,7 @@ const lines = fc
   .map((list) => list.map(([piece, gap]) => piece + gap).join(""))
   .filter((line) => line.length <= 200 && line.trim() !== "");
 
-const runs = Number(process.env.LINES ?? 4_000);
+const runs = Number(process.env.LINES ?? 2_000);
 const largest = 2000 * 645.16; // mm²
 
 const facts = (line: string, units: "inch" | "metric" | undefined): string => {
