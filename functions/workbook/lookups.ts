@@ -1,9 +1,9 @@
 import {
   ArrayValueObject,
+  BaseValueObject,
   ErrorType,
   ErrorValueObject,
   NumberValueObject,
-  type BaseValueObject,
 } from "@univerjs/engine-formula";
 import { change, type Calculate } from "./nativeFunctions";
 
@@ -53,9 +53,11 @@ function correctHalving(array: Searched): void {
     let place = own.call(this as unknown as Searched, value, order, way);
     if (place === undefined || order !== 0 || way !== 1) return place;
     const at = (i: number) => (this.getRowCount() === 1 ? this.get(0, i) : this.get(i, 0));
-    const found = at(place);
-    for (let next = at(place + 1); found?.isEqual(next ?? found).getValue() === true && next; next = at(place + 1))
-      place += 1;
+    const found = at(place)!;
+    // A blank cell is none of them, though it equals 0.
+    const isAgain = (cell: ReturnType<typeof at>): boolean =>
+      cell instanceof BaseValueObject && isSameKind(cell, found) && cell.isEqual(found).getValue() === true;
+    while (isAgain(at(place + 1))) place += 1;
     return place;
   };
 }

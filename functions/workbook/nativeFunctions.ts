@@ -17,7 +17,7 @@ import {
 
 /**
  * Functions of the engine that give another number than Excel does, each corrected where it goes wrong; found by holding
- * some 700 formulas beside another engine's.
+ * formulas beside another engine's (test/functions/workbook/nativeFormulas.test.ts).
  */
 
 /** A function's own step, with the cells and ranges that it is given. */

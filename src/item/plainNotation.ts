@@ -29,13 +29,7 @@ const always: readonly (readonly [RegExp, string])[] = [
   [/(?<![\d.,])(\d{1,2})'(?=\d{3} ?mm(?!\p{L}))/gu, "$1"],
   [/(?<![\d.,\p{L}])(\d{1,2})m(?=\d\d(?![\d.,\p{L}]))(\d\d)/gu, "$1.$2 m"],
   // 10 to 12 ft
-  [
-    new RegExp(
-      `(?<=\\d ?(?:["']|mm|m|ft)?) (?:to|bis|or|oder|and|und) (?=[\\d.,/-]+ ?(?:["']|mm|m|ft|in)(?!\\p{L}))`,
-      "gu",
-    ),
-    "-",
-  ],
+  [/(?<=\d ?(?:["']|mm|m|ft)?) (?:to|bis|or|oder|and|und) (?=[\d.,/-]+ ?(?:["']|mm|m|ft|in)(?!\p{L}))/gu, "-"],
   // 1, 5, 10 pcs
   [/(?<![\d.,])(\d{1,4}), (\d{1,4}),? (?=\d{1,4} pcs)/gu, "$1/$2/"],
   // Length min. 120; 50 pieces of 40 mm.
@@ -46,16 +40,16 @@ const always: readonly (readonly [RegExp, string])[] = [
   ],
 ];
 
-/** What a line says beside its bar: its own number, standards, hardness and strength, dates -> nothing, or a label that is read over. */
+/** What a line says beside its bar: its own number, standards, the hardness of its condition, dates -> nothing, or a label that is read over. */
 const asides: readonly (readonly [RegExp, string])[] = [
   [/^\s*(\d{1,4})\) (?=\S)|^\s*(0\d{2,5}) (?=\p{L})/u, "pos $1$2 "],
   [/(?<!\p{L})(?:pn|sfs|gb\/t|gb)[ -]?(?:en)? ?(?=\d{3})/giu, "iso "],
   [/(?<!\p{L})(?:mil|qq|ww)-[a-z]-[\d/a-z]+|(?<=(?<!\p{L})a\d{3})\/s?a\d{3}(?!\d)/giu, " "],
+  // 4140 HT 28-32 HRC: the hardness of that condition. Any other hardness makes another steel of it, and stays.
   [
-    /(?<![\d.,])(?:\d\d(?: ?[-/] ?\d\d)? ?hrc|\d\d ?[-/] ?\d\d ?rc|\d{3,4}(?: ?[-/] ?\d{3,4})? ?(?:bhn|hbw?|n\/mm[2²]|mpa))(?!\p{L})/giu,
+    /(?<=(?<!\p{L})(?:ht|qt) )(?:(?:2\d|3[0-6])(?: ?[-/] ?(?:2\d|3[0-6]))? ?h?rc|(?:2[5-9]|3[0-4])\d(?: ?[-/] ?(?:2[5-9]|3[0-4])\d)? ?(?:bhn|hbw?)|(?:[89]|1[01])\d\d(?: ?[-/] ?(?:[89]|1[01])\d\d)? ?(?:n\/mm[2²]|mpa))(?!\p{L})/giu,
     " ",
   ],
-  [/(?<!\p{L})(?:hrc ?\d\d(?: ?[-/] ?\d\d)?|rc ?\d\d ?[-/] ?\d\d)(?![\d.,]| ?x)/giu, " "],
   [/(?<![\d.,])\d{1,2}\.\d{1,2}\.(?:20)?2\d(?![\d.,])|(?<![\d-])20\d\d-[01]\d-[0-3]\d(?!\d)/g, " "],
   [/(?<=\d )(?:req'?d?|lths?)(?!\p{L})/giu, "pcs"],
   [/(?<!\p{L})at (?=\d[\d.,/ -]* ?(?:mm|cm|m|in|ft|["'])(?!\p{L}))/giu, "length "],

@@ -91,6 +91,7 @@ function take(line: Line, { from, to }: Span): void {
   if (open(start - 1) === "x") start -= 1;
   while (lengthLabels.has(open(start - 1)) || marks.has(open(start - 1))) start -= 1;
   if (open(start - 1) === "l" && (start < from || !isLowCarbon(line, start - 1))) start -= 1;
+  // x L=120: the x before the label, where none stood before the number.
   if (start < from && open(start - 1) === "x") start -= 1;
   const repeats = (i: number) => lengthTails.has(open(i)) || randomWords.has(open(i));
   while (repeats(end + 1) && !/\d/.test(textAt(atoms, end + 2))) end += 1;

@@ -164,6 +164,16 @@ describe("9. what stands beside the bar is read over: own numbers, standards, ha
     ["metric", "Hollow bar 100 OD 60 ID 4140 length 200 mm", "tube 100 mm x 20 mm wall", 200, ""],
     ["metric", "Perfil IPN 120 S275 a 2350 mm 2 uds", "IPN 120", 2350, 2],
   ]);
+  it("a hardness or strength that belongs to no named condition makes another steel of it: no size, so nothing is priced", () => {
+    for (const line of [
+      "D2 round 50 mm 60 HRC 10 pcs 300 mm long",
+      "RD 50 mm 4140 28-32 HRC L=300 mm 5 pcs",
+      "RD 50 mm 4140 300 HB L=300 mm",
+      "RD 50 mm 4140 HT 52-56 HRC L=300 mm",
+      "Rund 50 mm 42CrMo4 1000 N/mm2 300 mm",
+    ])
+      expect(readItem(line, "metric", []).size, line).toBeInstanceOf(InputError);
+  });
   it("the steel before an x, the specification behind a slash", () => {
     for (const [line, name] of [
       ["Rund 60 C45 x 300", "1045"],

@@ -77,3 +77,11 @@ export function recalc(...args: readonly string[]): Run {
   const [time, memory] = JSON.parse(readFileSync(note, "utf8")) as [number, number];
   return { ...done, seconds: time / 1e6, memory: memory / 1000 };
 }
+
+/** Recalculates a sheet with these formulas below each other in column A, each kept with the value that it should give. */
+export function recalcColumn(cells: readonly (readonly [formula: string, value: string | number])[]): Run {
+  const rows = cells.map(([f, v], i) => `<row r="${i + 1}">${cellXml(`A${i + 1}`, v, f)}</row>`);
+  const file = join(folder(), "column.xlsx");
+  writeFileSync(file, zip(bookParts({ One: rows.join("") })));
+  return recalc(file);
+}

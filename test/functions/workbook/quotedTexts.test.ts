@@ -1,9 +1,7 @@
-import { writeFileSync } from "node:fs";
-import { join } from "node:path";
 import { ArrayValueObject } from "@univerjs/engine-formula";
 import { describe, expect, it } from "vitest";
 import { correctEngine } from "../../../functions/workbook/correctEngine";
-import { bookParts, cellXml, folder, recalc, zip } from "./fixture";
+import { recalcColumn } from "./fixture";
 
 /**
  * Array constants as the grammar of ECMA-376-1, 18.17.2, writes them: commas part columns, semicolons rows, quotes hold a
@@ -68,10 +66,7 @@ describe("an array written into a formula", () => {
       ['TEXT("2026-11-25","yyyy")', "2026"],
       ['DATEVALUE("2026-11-25")', 46351],
     ];
-    const rows = cells.map(([f, v], i) => `<row r="${i + 1}">${cellXml(`A${i + 1}`, v, f)}</row>`).join("");
-    const file = join(folder(), "arrays.xlsx");
-    writeFileSync(file, zip(bookParts({ One: rows })));
-    const run = recalc(file);
+    const run = recalcColumn(cells);
     expect(run.stdout).toMatch(new RegExp(`: ${cells.length} cells calculated, 0 differ`));
     expect(run.status).toBe(0);
   });

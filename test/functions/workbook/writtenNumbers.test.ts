@@ -1,7 +1,5 @@
-import { writeFileSync } from "node:fs";
-import { join } from "node:path";
 import { expect, it } from "vitest";
-import { bookParts, cellXml, folder, recalc, zip } from "./fixture";
+import { recalcColumn } from "./fixture";
 
 /** Numbers as ECMA-376-1, 18.17.2, lets them be written; each formula's value by hand. Minutes: area by rate. */
 const cells: readonly (readonly [formula: string, value: string | number])[] = [
@@ -19,9 +17,6 @@ const cells: readonly (readonly [formula: string, value: string | number])[] = [
 ];
 
 it("a number in a formula is one however it is written, for our functions and for the spreadsheet's own", () => {
-  const rows = cells.map(([f, v], i) => `<row r="${String(i + 1)}">${cellXml(`A${String(i + 1)}`, v, f)}</row>`);
-  const path = join(folder(), "numbers.xlsx");
-  writeFileSync(path, zip(bookParts({ One: rows.join("") })));
-  const { status, stdout } = recalc(path);
+  const { status, stdout } = recalcColumn(cells);
   expect([status, stdout]).toEqual([0, expect.stringContaining(" 0 differ ")]);
 });
