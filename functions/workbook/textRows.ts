@@ -23,8 +23,11 @@ function isTable(rows: readonly string[][]): boolean {
   return width > 1 && filled.every((row) => row.length === width);
 }
 
-/** A line as it stands: inch marks are no quotation marks here. */
-const lines = (text: string): string[][] => text.split("\n").map((line) => [line]);
+/** A cell in quotes as a spreadsheet writes it to a .csv, marks inside doubled. */
+const quoted = /^"((?:[^"]|"")*)"$/;
+/** A line as it stands: inch marks are no quotation marks, unless all of it is one quoted cell. */
+const lines = (text: string): string[][] =>
+  text.split("\n").map((line) => [quoted.exec(line.trim())?.[1]?.replace(/""/g, '"') ?? line]);
 
 function signIn(text: string): TextRows["sign"] {
   if (text.includes("\t")) return "\t";
